@@ -14,6 +14,8 @@ export interface Fault {
   readonly mend: string;
   /** What stood there, shortened; never a person's name. */
   readonly value?: string;
+  /** Where the fault is a question: the answers on offer, each readable as it stands ("12 thou", "12 mm"). */
+  readonly choices?: readonly string[];
 }
 
 const SHOWN = 80;
