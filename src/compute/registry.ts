@@ -8,7 +8,14 @@ import { guideLengthLeft, retainerToGuideTop, retainerToSealAfterCut, retainerTo
 import { coilBindMargin, heightWithShim, springSolidHeightSquaredGround } from './spring-height.ts'
 import { freeLengthLoss, springLoadAtHeight, springLoadShare, springOpenLoad, springRateFromLoads } from './spring.ts'
 import { studTension } from './stud.ts'
-import { threadMinorDiameterExternal, threadMinorDiameterInternal, threadPitchDiameter, threadProofLoad, threadStressArea } from './thread.ts'
+import {
+  threadMinorDiameterExternal,
+  threadMinorDiameterInternal,
+  threadPitchDiameter,
+  threadProofLoad,
+  threadStressArea,
+  threadStressAreaUnified,
+} from './thread.ts'
 import { tipHeightLeft, tipStockLeft } from './tip.ts'
 
 /** Append-only: a formula whose meaning changes comes in as a new version beside the old one, which old decisions replay with. */
@@ -38,6 +45,7 @@ const ALL: readonly Formula[] = [
   threadPitchDiameter,
   threadProofLoad,
   threadStressArea,
+  threadStressAreaUnified,
   tipHeightLeft,
   tipStockLeft,
 ]

@@ -9,7 +9,8 @@ const TRIANGLE = Math.sqrt(3) / 2
 const PITCH_DROP = (3 / 4) * TRIANGLE // 0.6495191
 const INTERNAL_MINOR_DROP = (5 / 4) * TRIANGLE // 1.0825318
 const EXTERNAL_MINOR_DROP = (17 / 12) * TRIANGLE // 1.2268695
-const STRESS_DROP = (PITCH_DROP + EXTERNAL_MINOR_DROP) / 2 // 0.9381943, the mean of pitch and external minor diameter
+const STRESS_DROP = (PITCH_DROP + EXTERNAL_MINOR_DROP) / 2 // 0.9381943: ISO takes the mean of pitch and root diameter, 13/12 H
+const STRESS_DROP_UNIFIED = (9 / 8) * TRIANGLE // 0.9742786: Unified takes the pitch diameter less 3/8 H
 
 /** 4–50 mm and 0.25–3.25 mm (100 to 8 threads an inch, near enough) keep every diameter below above zero in all pairings. */
 const THREAD = {
@@ -58,19 +59,35 @@ export const threadMinorDiameterExternal = formula({
   evaluate: below(EXTERNAL_MINOR_DROP),
 })
 
-/** Tensile stress area of a 60° thread: area (mm²) from two lengths (mm). Tables round to three figures: compare at 0.3 %. */
+const circle = (drop: number) => (x: Readonly<Record<keyof typeof THREAD, number>>) => {
+  const across = x['major-diameter'] - drop * x.pitch
+  const slope = (PI / 2) * across
+  return { value: (PI / 4) * across * across, partials: { 'major-diameter': slope, pitch: -slope * drop } }
+}
+
+/**
+ * Tensile stress area of an ISO metric thread: area (mm²) from two lengths (mm). Not for Unified threads, whose standard takes a
+ * smaller circle: on them this one is 1–2 % too large. Tables round to three figures: compare at 0.3 %. Ranges as above.
+ */
 export const threadStressArea = formula({
   id: 'thread-stress-area',
   version: 1,
-  says: 'Stress area = (π ÷ 4) · (major diameter − (13/24) √3 · pitch)², that is, the circle on the mean of pitch diameter and external root.',
-  source: 'ISO 898-1 (nominal stress area) and ASME B1.1 (D − 0.9743 ÷ n). Equation recalled, checked on table values.',
+  says: 'Stress area of a metric thread = (π ÷ 4) · (major diameter − (13/12) H)², with H = (√3 ÷ 2) · pitch: the circle on the mean of pitch and root diameter.',
+  source: 'ISO 898-1 (nominal stress area, 0.9382 P). Equation recalled, checked on table values.',
   inputs: THREAD,
   output: { kind: 'area', says: 'tensile stress area' },
-  evaluate: (x) => {
-    const across = x['major-diameter'] - STRESS_DROP * x.pitch
-    const slope = (PI / 2) * across
-    return { value: (PI / 4) * across * across, partials: { 'major-diameter': slope, pitch: -slope * STRESS_DROP } }
-  },
+  evaluate: circle(STRESS_DROP),
+})
+
+/** Tensile stress area of a Unified thread: area (mm²) from two lengths (mm). For steels up to about 1,240 MPa. Ranges as above. */
+export const threadStressAreaUnified = formula({
+  id: 'thread-stress-area-unified',
+  version: 1,
+  says: 'Stress area of a Unified thread = (π ÷ 4) · (major diameter − (9/8) H)², with H = (√3 ÷ 2) · pitch.',
+  source: 'ASME B1.1 (D − 0.9743 ÷ n). Equation recalled, checked on table values.',
+  inputs: THREAD,
+  output: { kind: 'area', says: 'tensile stress area' },
+  evaluate: circle(STRESS_DROP_UNIFIED),
 })
 
 /** Proof load of a fastener: force (N) = stress (MPa, that is N/mm²) × area (mm²). Area 5–2,000 mm², stress 50–2,000 MPa. */

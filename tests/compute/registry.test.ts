@@ -39,6 +39,7 @@ const PINNED = [
   'thread-minor-diameter-internal@1',
   'thread-pitch-diameter@1',
   'thread-proof-load@1',
+  'thread-stress-area-unified@1',
   'thread-stress-area@1',
   'tip-height-left@1',
   'tip-stock-left@1',
