@@ -4,6 +4,7 @@ import { apply, formula } from '../../src/compute/formula.ts'
 import { netLift } from '../../src/compute/lift.ts'
 import { guideLengthLeft } from '../../src/compute/seal.ts'
 import { springLoadAtHeight, springRateFromLoads } from '../../src/compute/spring.ts'
+import { studTension } from '../../src/compute/stud.ts'
 import { tipStockLeft } from '../../src/compute/tip.ts'
 import { combinedUncertainty } from '../../src/compute/uncertainty.ts'
 
@@ -31,6 +32,13 @@ describe('apply', () => {
     for (const end of [ends?.least, ends?.most]) {
       expect(apply(tipStockLeft, { 'overall-length': exactly(end ?? Number.NaN), 'minimum-overall-length': exactly(100) }).ok).toBe(true)
     }
+  })
+
+  it('says how far off a value is, with the unit where there is one', () => {
+    expect(whyNot(apply(tipStockLeft, { 'overall-length': exactly(4.9), 'minimum-overall-length': exactly(124) }))).toBe(
+      'tip-stock-left@1: “overall-length” is 4.9 mm; the formula holds from 20 mm.',
+    )
+    expect(whyNot(apply(studTension, { 'tip-force': exactly(900), ratio: exactly(15) }))).toBe('stud-tension@1: “ratio” is 15; the formula holds up to 4.')
   })
 
   it('names the input that is missing, in words', () => {
@@ -104,6 +112,7 @@ describe('values that make no sense together', () => {
 
   it('a spring that pushes less when squeezed is a mix-up', () => {
     expect(whyNot(rate(43, 900, 33, 400))).toContain('“second-load”')
+    expect(whyNot(rate(43, 400, 33, 400))).toContain('“second-load”')
   })
 
   it('a spring bears no load beyond its free length', () => {
@@ -114,6 +123,7 @@ describe('values that make no sense together', () => {
 
   it('lash beyond the lift leaves the valve shut', () => {
     expect(whyNot(apply(netLift, { 'gross-lift': exactly(0.5), lash: exactly(1) }))).toContain('“lash”')
+    expect(apply(netLift, { 'gross-lift': exactly(1), lash: exactly(1) })).toEqual({ ok: true, value: 0, u: 0 })
   })
 
   it('a cut cannot take the whole guide', () => {

@@ -4,7 +4,7 @@ import { grossLift, netLift } from '../../src/compute/lift.ts'
 import { INCH, valueOf } from './figures.ts'
 
 describe('valve lift', () => {
-  // Common practice: several makers' cam cards print lobe lift and valve lift side by side in these pairs.
+  // Common practice in the trade.
   it.each([
     [0.3, 1.5, 0.45],
     [0.3, 1.6, 0.48],

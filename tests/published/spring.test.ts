@@ -43,7 +43,7 @@ describe('rate and load', () => {
     expect(Math.abs(rateOfWire(79_300, 12.5, 76, 5) - 110)).toBeLessThan(0.6)
   })
 
-  // Common practice (several makers' manuals agree in form): one maker's V6 page gives 95–100 lb at 1.570 in and 207–229 lb at 1.169 in.
+  // One engine maker's manual (V6, overhead valves; read) gives 95–100 lb at 1.570 in and 207–229 lb at 1.169 in.
   // The middle of each band gives the rate; the open load from it must fall in the band, and the rate's doubt must cover the corners.
   it('a maker’s pair of load bands is one straight line', () => {
     const half = (band: number) => (band * POUND) / Math.sqrt(3) // rectangular, JCGM 100:2008 4.3.7

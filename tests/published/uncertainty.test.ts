@@ -18,7 +18,7 @@ describe('first-order propagation against published examples', () => {
       id: 'end-gauge-difference',
       version: 1,
       says: 'd = mean of the comparisons + two comparator effects',
-      source: 'GUM H.1.3.2',
+      source: 'GUM H.1 (recalled)',
       inputs: { mean: { kind: 'length', says: 'mean' }, random: { kind: 'length', says: 'comparator, random' }, systematic: { kind: 'length', says: 'comparator, systematic' } },
       output: { kind: 'length', says: 'difference' },
       evaluate: (x) => ({ value: x.mean + x.random + x.systematic, partials: { mean: 1, random: 1, systematic: 1 } }),
@@ -30,7 +30,7 @@ describe('first-order propagation against published examples', () => {
       id: 'end-gauge',
       version: 1,
       says: 'l = ls + d − ls (dAlpha · theta + alpha · dTheta)',
-      source: 'GUM H.1, equation H.3',
+      source: 'GUM H.1, equation H.3 (recalled)',
       inputs: {
         ls: { kind: 'length', says: 'standard' },
         d: { kind: 'length', says: 'difference' },
@@ -70,7 +70,7 @@ describe('first-order propagation against published examples', () => {
       id: 'falling-ball-viscosity',
       version: 1,
       says: 'mu = muC · (rhoB − rhoM) · tM ÷ ((rhoB − rhoC) · tC)',
-      source: 'NIST TN 1900, E3',
+      source: 'NIST TN 1900, E3 (read in notebooks that quote it)',
       inputs: { muC: ratio('calibration viscosity'), rhoB: ratio('ball'), rhoM: ratio('solution'), rhoC: ratio('calibration liquid'), tM: ratio('fall time'), tC: ratio('calibration fall time') },
       output: ratio('viscosity, mPa s'),
       evaluate: (x) => {
