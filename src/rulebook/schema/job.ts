@@ -10,6 +10,8 @@ export const subjectsFile = z.strictObject({
       one: sentence,
       /** The part class whose own verdicts this one governs when it replaces the set. */
       governs: id.optional(),
+      /** The kind of card whose kit supplies the new set ("seals"). */
+      suppliedBy: id.optional(),
       /** How the four dispositions read for this subject. */
       reads: z.strictObject({ reuse: sentence, recondition: sentence, replace: sentence, undetermined: sentence }),
     }),
@@ -62,3 +64,17 @@ export const confidenceFile = z.strictObject({
   default: z.string(),
 })
 export type ConfidenceFile = z.infer<typeof confidenceFile>
+
+/** rules/phrases.json: how verdicts are said. {part} and {at} stand for the part's name and its position in words. */
+export const phrasesFile = z.strictObject({
+  $schema,
+  dispositions: z.strictObject({ reuse: sentence, recondition: sentence, replace: sentence, undetermined: sentence }),
+  positions: z.strictObject({ valve: sentence, cylinder: sentence, engine: z.string() }),
+  soFar: z.strictObject({ condemned: sentence, clear: sentence, noChecks: sentence }),
+  why: z.record(z.string(), sentence),
+  grounds: z.record(z.string(), sentence),
+  set: sentence,
+  disagreement: sentence,
+  notRecorded: sentence,
+})
+export type PhrasesFile = z.infer<typeof phrasesFile>

@@ -1,0 +1,197 @@
+import { fault, pointer, Refused, type Fault } from '../quantity/fault.ts'
+import type { PartClass, Rulebook } from '../rulebook/book.ts'
+import { expandPosition } from '../rulebook/positions.ts'
+import type { Engine } from '../rulebook/schema/engine.ts'
+import { readValue } from './enter-value.ts'
+import type { EnteredFinding, EnteredSheet, EnteredValue, ShownExpansion } from './entered.ts'
+import { partsOf } from './sheet-figures.ts'
+import type { Finding, Sheet } from './sheet.ts'
+import type { ShopLayer } from './shop.ts'
+
+/** The property under which a visual procedure is entered: {part, at, property: "looked-over", value: "bench look"}. */
+export const LOOKED_OVER = 'looked-over'
+
+/** Commitments that stand for people's names and notes in the hashed body. */
+export interface Commitments {
+  name(text: string): string
+  note(text: string): string
+}
+
+/**
+ * Reads a sheet against the rulebook: units, positions, choices, plausible ranges. All or nothing: with any fault in it,
+ * no part of the sheet is judged.
+ * @throws Refused with every fault found, each with its JSON Pointer into the sheet
+ */
+export function enterSheet(book: Rulebook, sheet: Sheet, shop: ShopLayer, commitments: Commitments): EnteredSheet {
+  const engine = book.engines.get(sheet.engine)
+  if (engine === undefined) throw new Refused([fault('engine-unknown', '/engine', 'No sheet for this engine.', `Known are ${[...book.engines.keys()].join(', ')}; a limit is never guessed from another engine.`, sheet.engine)])
+  const faults: Fault[] = []
+  const notes: string[] = []
+  const build = enterBuild(book, engine, sheet, shop, faults, notes)
+  const casting = castingOf(book, build)
+  const has = partsOf(engine, casting)
+  const named = namedPositions(book, engine, has, sheet.findings)
+  const expansions: ShownExpansion[] = []
+  const entered = new Map<string, { finding: EnteredFinding; where: string }>()
+  const looks: { finding: Finding; where: string; part: PartClass; positions: readonly string[] }[] = []
+
+  sheet.findings.forEach((finding, i) => {
+    const where = pointer('findings', i)
+    const part = partOf(book, engine, has, finding, where, faults)
+    if (part === undefined) return
+    const positions = positionsFor(engine, part, finding, where, named.get(part.id) ?? new Set(), faults, expansions)
+    if (positions === undefined) return
+    if (finding.property === LOOKED_OVER) {
+      looks.push({ finding, where, part, positions })
+      return
+    }
+    const entry = part.properties.get(finding.property)
+    if (entry === undefined) {
+      faults.push(fault('property-unknown', `${where}/property`, `A ${part.file.one} has no property of that name.`, `Known are ${[...part.properties.keys(), LOOKED_OVER].join(', ')}.`, finding.property))
+      return
+    }
+    const read = readValue(book, engine, shop, entry, finding, where)
+    if (!read.ok) {
+      faults.push(...read.faults)
+      return
+    }
+    notes.push(...read.notes.map((n) => `${where}: ${n}`))
+    for (const at of positions) enter(entered, { part: part.id, at, property: finding.property, value: read.value, ...whoAndWhen(finding, commitments) }, where, faults)
+  })
+  for (const look of looks) enterLook(look, entered, commitments, faults)
+  if (faults.length > 0) throw new Refused(faults)
+  return {
+    job: sheet.job,
+    stage: sheet.stage,
+    engine,
+    ...(casting === undefined ? {} : { casting }),
+    build,
+    findings: [...entered.values()].map((e) => e.finding).sort(byAddress),
+    expansions: expansions.sort((a, b) => (`${a.part} ${a.said}` < `${b.part} ${b.said}` ? -1 : 1)),
+    notes,
+  }
+}
+
+const byAddress = (a: EnteredFinding, b: EnteredFinding): number => {
+  const [x, y] = [`${a.part}:${a.property}@${a.at}`, `${b.part}:${b.property}@${b.at}`]
+  return x < y ? -1 : x > y ? 1 : 0
+}
+
+function enterBuild(book: Rulebook, engine: Engine, sheet: Sheet, shop: ShopLayer, faults: Fault[], notes: string[]): ReadonlyMap<string, EnteredValue> {
+  const job = book.parts.get('job')
+  const build = new Map<string, EnteredValue>()
+  for (const [name, value] of Object.entries(sheet.build).sort(([a], [b]) => (a < b ? -1 : 1))) {
+    const entry = job?.properties.get(name)
+    if (entry === undefined) {
+      faults.push(fault('build-unknown', pointer('build', name), 'No build choice of that name.', `Known are ${[...(job?.properties.keys() ?? [])].join(', ')}.`, name))
+      continue
+    }
+    const read = readValue(book, engine, shop, entry, { value }, pointer('build', name))
+    if (read.ok) {
+      build.set(name, read.value)
+      notes.push(...read.notes.map((n) => `/build/${name}: ${n}`))
+    } else faults.push(...read.faults.map((f) => ({ ...f, pointer: pointer('build', name) })))
+  }
+  return build
+}
+
+function castingOf(book: Rulebook, build: ReadonlyMap<string, EnteredValue>): string | undefined {
+  for (const [name, { property }] of book.parts.get('job')?.properties ?? []) {
+    const chosen = build.get(name)
+    if (property.kind === 'card' && property.cards === 'castings' && chosen?.form === 'term') return String(chosen.term)
+  }
+  return undefined
+}
+
+function partOf(book: Rulebook, engine: Engine, has: readonly string[], finding: Finding, where: string, faults: Fault[]): PartClass | undefined {
+  const said = finding.part.trim().toLowerCase()
+  const part = book.parts.get(said.replaceAll(' ', '-')) ?? [...book.parts.values()].find((p) => p.file.one === said || p.file.many === said || p.file.said.includes(said))
+  if (part === undefined) faults.push(fault('part-unknown', `${where}/part`, 'No part class of that name.', `Known are ${[...book.parts.keys()].join(', ')}.`, finding.part))
+  else if (!has.includes(part.id)) {
+    faults.push(fault('part-not-fitted', `${where}/part`, `${engine.id} has no ${part.file.one}${has === engine.parts ? '' : ' with this casting'}.`, `It has ${has.join(', ')}; if the casting has one, name the casting in build.`, finding.part))
+    return undefined
+  }
+  return part
+}
+
+function positionsFor(engine: Engine, part: PartClass, finding: Finding, where: string, named: ReadonlySet<string>, faults: Fault[], expansions: ShownExpansion[]): readonly string[] | undefined {
+  try {
+    const { positions, group } = expandPosition(engine, part.place, finding.at, `${where}/at`, named)
+    if (group) expansions.push({ part: part.id, said: finding.at ?? 'all', positions })
+    return positions
+  } catch (error) {
+    if (!(error instanceof Refused)) throw error
+    faults.push(...error.faults)
+    return undefined
+  }
+}
+
+/** Positions that findings name one by one, by part: what "rest" leaves out. */
+function namedPositions(book: Rulebook, engine: Engine, has: readonly string[], findings: readonly Finding[]): ReadonlyMap<string, ReadonlySet<string>> {
+  const named = new Map<string, Set<string>>()
+  for (const finding of findings) {
+    const part = partOf(book, engine, has, finding, '', [])
+    if (part === undefined || finding.at === undefined || /\b(rest|others?|remaining)\b/i.test(finding.at)) continue
+    try {
+      const set = named.get(part.id) ?? new Set<string>()
+      for (const p of expandPosition(engine, part.place, finding.at, '', new Set()).positions) set.add(p)
+      named.set(part.id, set)
+    } catch (error) {
+      if (!(error instanceof Refused)) throw error // reported where the finding itself is read
+    }
+  }
+  return named
+}
+
+function enter(entered: Map<string, { finding: EnteredFinding; where: string }>, finding: EnteredFinding, where: string, faults: Fault[]): void {
+  const key = `${finding.part}:${finding.property}@${finding.at}`
+  const before = entered.get(key)
+  if (before === undefined) {
+    entered.set(key, { finding, where })
+    return
+  }
+  if (sameValue(before.finding.value, finding.value)) {
+    // The same thing said twice is one observation; which of the two stands must not hang on their order.
+    if (JSON.stringify(finding) < JSON.stringify(before.finding)) entered.set(key, { finding, where: before.where })
+    return
+  }
+  faults.push(fault('values-disagree', where, `Two values for ${finding.property} at ${finding.at}, and they disagree (the other is at ${before.where}).`, 'Send several readings of one property as a list, or take the wrong one out.', typedOf(finding.value)))
+}
+
+function enterLook(look: { finding: Finding; where: string; part: PartClass; positions: readonly string[] }, entered: Map<string, { finding: EnteredFinding; where: string }>, commitments: Commitments, faults: Fault[]): void {
+  const { finding, where, part, positions } = look
+  const said = String(finding.value).trim().toLowerCase()
+  const procedures = Object.entries(part.file.procedures)
+  const found = procedures.find(([id, p]) => id.toLowerCase() === said || p.words.some((w) => w.toLowerCase() === said))
+  if (found === undefined) {
+    faults.push(fault('procedure-unknown', `${where}/value`, `No way of looking over a ${part.file.one} is called that.`, procedures.length === 0 ? 'This part has none; enter its findings singly.' : `Known are ${procedures.map(([id]) => `"${id}"`).join(', ')}.`, said))
+    return
+  }
+  const [procedure, { answers }] = found
+  for (const at of positions) {
+    for (const [property, answer] of Object.entries(answers)) {
+      // What was named singly stands: "looked over, nothing else found".
+      if (entered.has(`${part.id}:${property}@${at}`)) continue
+      const value: EnteredValue = { form: 'term', term: answer, typed: procedure }
+      entered.set(`${part.id}:${property}@${at}`, { finding: { part: part.id, at, property, value, procedure, ...whoAndWhen(finding, commitments) }, where })
+    }
+  }
+}
+
+function whoAndWhen(finding: Finding, commitments: Commitments): Pick<EnteredFinding, 'instrument' | 'by' | 'observedAt' | 'note'> {
+  return {
+    ...(finding.instrument === undefined ? {} : { instrument: finding.instrument }),
+    ...(finding.by === undefined ? {} : { by: commitments.name(finding.by) }),
+    ...(finding.observedAt === undefined ? {} : { observedAt: finding.observedAt }),
+    ...(finding.note === undefined ? {} : { note: commitments.note(finding.note) }),
+  }
+}
+
+function sameValue(a: EnteredValue, b: EnteredValue): boolean {
+  if (a.form === 'quantity' && b.form === 'quantity') {
+    return a.readings.length === b.readings.length && a.readings.every((r, i) => r.value === b.readings[i]?.value && r.u === b.readings[i]?.u)
+  }
+  return a.form === 'term' && b.form === 'term' ? a.term === b.term : a.form === b.form
+}
+
+const typedOf = (value: EnteredValue): string => (value.form === 'quantity' ? value.readings.map((r) => r.typed).join(', ') : value.form === 'term' ? value.typed : value.form)

@@ -1,0 +1,242 @@
+import { apply } from '../compute/formula.ts'
+import { formulaNamed } from '../compute/registry.ts'
+import { interval } from '../quantity/compare.ts'
+import type { Measure } from '../quantity/measure.ts'
+import type { PartClass, Rulebook } from '../rulebook/book.ts'
+import { ENGINE, portOf, sameSpot } from '../rulebook/positions.ts'
+import { literalMeasure } from '../rulebook/literal.ts'
+import type { Facts } from './condition.ts'
+import type { EnteredFinding, EnteredSheet } from './entered.ts'
+import { factKey, type Fact, type FactKey, type KnownQuantity, type LimitFact, type Missing, type Origin, type Reading } from './fact.ts'
+import { factOnSheet, layersOf, limitOnSheet } from './sheet-figures.ts'
+import type { ShopLayer } from './shop.ts'
+import { bestU } from './best-instrument.ts'
+
+const missing = (why: Missing['why'], needs: readonly FactKey[], says?: string): Missing => ({ state: 'missing', why, needs, ...(says === undefined ? {} : { says }) })
+
+/**
+ * Every fact of one job by address, worked out when first asked: findings over sheets, computed figures from both.
+ * Pure: the same sheet, edition and shop give the same facts in any order of asking.
+ */
+export class JobFacts {
+  readonly #book: Rulebook
+  readonly #sheet: EnteredSheet
+  readonly #shop: ShopLayer
+  readonly #z: number
+  readonly #layers: ReturnType<typeof layersOf>
+  readonly #found = new Map<FactKey, EnteredFinding>()
+  readonly #known = new Map<FactKey, Fact>()
+  readonly #asking = new Set<FactKey>()
+  /** Formulas consulted, "tip-stock-left@1". */
+  readonly formulas = new Set<string>()
+
+  constructor(book: Rulebook, sheet: EnteredSheet, shop: ShopLayer) {
+    this.#book = book
+    this.#sheet = sheet
+    this.#shop = shop
+    const z = book.confidence.quantiles[shop.confidence]
+    if (z === undefined) throw new Error(`No quantile for confidence ${shop.confidence}; rules/confidence.json lists ${Object.keys(book.confidence.quantiles).join(', ')}.`)
+    this.#z = z
+    this.#layers = layersOf(book, sheet)
+    for (const finding of sheet.findings) this.#found.set(factKey(finding.part, finding.property, finding.at), finding)
+    for (const [property, value] of sheet.build) this.#found.set(factKey('job', property, ENGINE), { part: 'job', at: ENGINE, property, value })
+  }
+
+  /** True when somebody entered this fact, even to say that it was not measured. */
+  entered(part: string, name: string, at: string): boolean {
+    return this.#found.has(factKey(part, name, at))
+  }
+
+  /** All facts consulted so far that are known, by address. */
+  consulted(): ReadonlyMap<FactKey, Fact> {
+    return this.#known
+  }
+
+  /** The positions of another part at the same spot; none where the engine lacks the part. */
+  spots(part: string, at: string): readonly string[] {
+    const place = this.#book.parts.get(part)?.place
+    return place === undefined ? [] : sameSpot(this.#sheet.engine, at, place)
+  }
+
+  /** The view that one part's rules have: bare names are its own, "job:fuel" another part's at the same spot. */
+  of(part: string, at: string): Facts {
+    return {
+      fact: (name) => this.named(part, at, name),
+      limit: (name) => {
+        const [other, own] = split(name, part)
+        return this.limit(other, own.replace(/^limit\./, ''), at)
+      },
+    }
+  }
+
+  named(part: string, at: string, name: string): Fact {
+    const [other, own] = split(name, part)
+    if (other === part) return this.fact(part, own, at)
+    const target = this.#book.parts.get(other)
+    if (target === undefined) return missing('missing', [])
+    const spots = sameSpot(this.#sheet.engine, at, target.place)
+    return together(spots.map((spot) => this.fact(other, own, spot)))
+  }
+
+  fact(part: string, name: string, at: string): Fact {
+    const key = factKey(part, name, at)
+    const known = this.#known.get(key)
+    if (known !== undefined) return known
+    if (this.#asking.has(key)) throw new Error(`The figure ${key} is computed from itself; mend rules/${part}/properties.json.`)
+    this.#asking.add(key)
+    const fact = this.#work(part, name, at, key)
+    this.#asking.delete(key)
+    this.#known.set(key, fact)
+    return fact
+  }
+
+  #work(part: string, name: string, at: string, key: FactKey): Fact {
+    const port = portOf(at)
+    if (name === 'port') return port === undefined ? { state: 'not applicable' } : { state: 'known', form: 'term', terms: [port], origin: 'position' }
+    const cls = this.#book.parts.get(part)
+    const found = this.#found.get(key)
+    if (found !== undefined) return this.#fromFinding(found, part, name, key)
+    const derived = cls?.derived.get(name)
+    if (derived !== undefined) return this.#compute(derived, part, at)
+    return this.#fromSheet(cls, part, name, at) ?? missing('missing', [key])
+  }
+
+  #fromFinding(found: EnteredFinding, part: string, name: string, key: FactKey): Fact {
+    const { value } = found
+    if (value.form === 'not measured') return missing('not measured', [key])
+    const origin: Origin = found.procedure !== undefined ? 'looked over' : part === 'job' ? 'build' : 'finding'
+    const who = {
+      ...(found.instrument === undefined ? {} : { instrument: found.instrument }),
+      ...(found.by === undefined ? {} : { by: found.by }),
+      ...(found.observedAt === undefined ? {} : { observedAt: found.observedAt }),
+      ...(found.note === undefined ? {} : { note: found.note }),
+    }
+    if (value.form === 'term') {
+      const procedure = found.procedure === undefined ? {} : { procedure: found.procedure }
+      return { state: 'known', form: 'term', terms: [value.term], origin, observed: { typed: [value.typed], ...who }, ...procedure }
+    }
+    const first = value.readings[0]
+    if (first === undefined) return missing('not measured', [key])
+    const property = this.#book.parts.get(part)?.properties.get(name)?.property
+    return {
+      state: 'known',
+      form: 'quantity',
+      kind: first.kind,
+      readings: value.readings.map((r) => this.#reading(r, property === undefined || r.u <= bestU(this.#book, this.#shop, property, r.value))),
+      origin,
+      observed: { typed: value.readings.map((r) => r.typed), uFrom: first.uFrom, ...who },
+    }
+  }
+
+  #reading(m: Measure, best: boolean): Reading {
+    return { value: m.value, u: m.u, ...interval(m, this.#z), best }
+  }
+
+  #fromSheet(cls: PartClass | undefined, part: string, name: string, at: string): Fact | undefined {
+    const property = cls?.properties.get(name)?.property
+    const sheet = factOnSheet(this.#layers, part, name, at)
+    if (sheet === undefined || property === undefined) return undefined
+    if (property.kind === 'yes-no' || property.kind === 'choice' || property.kind === 'card') {
+      return { state: 'known', form: 'term', terms: [sheet.value], origin: sheet.from, observed: { typed: [String(sheet.value)] } }
+    }
+    const measure = literalMeasure(String(sheet.value), property.kind)
+    const u = sheet.doubt === undefined ? 0 : literalMeasure(sheet.doubt, property.kind) / 2
+    return { state: 'known', form: 'quantity', kind: property.kind, readings: [this.#reading({ value: measure, u }, u === 0)], origin: sheet.from, observed: { typed: [String(sheet.value)], uFrom: u === 0 ? 'exact' : 'stated' } }
+  }
+
+  #compute(derived: { readonly formula: string; readonly inputs: Readonly<Record<string, string>> }, part: string, at: string): Fact {
+    const formula = formulaNamed(derived.formula)
+    if (formula === undefined) throw new Error(`No formula ${derived.formula}.`)
+    this.formulas.add(derived.formula)
+    const inputs: Record<string, Measure> = {}
+    const needs: FactKey[] = []
+    let why: Missing['why'] | undefined
+    let best = true
+    const used: string[] = []
+    // Several readings of an input (stations, axes) give as many results; one input at most may carry several.
+    let many: { readonly name: string; readonly readings: readonly Reading[] } | undefined
+    for (const [input, name] of Object.entries(derived.inputs).sort(([a], [b]) => (a < b ? -1 : 1))) {
+      const isLimit = name.includes('limit.')
+      const value: Fact | LimitFact = isLimit ? this.of(part, at).limit(name) : this.named(part, at, name)
+      used.push(this.#address(name, part, at))
+      if (value.state === 'not applicable') return value
+      if (value.state === 'missing') {
+        needs.push(...value.needs)
+        why = why ?? value.why
+        continue
+      }
+      if ('readings' in value) {
+        const [first] = value.readings
+        if (first === undefined) continue
+        if (value.readings.length > 1) many = { name: input, readings: value.readings }
+        inputs[input] = first
+        best = best && value.readings.every((r) => r.best)
+      } else if ('value' in value) inputs[input] = { value: value.value, u: 0 }
+    }
+    if (why !== undefined) return missing(why, [...new Set(needs)])
+    const results = (many?.readings ?? [undefined]).map((r) => apply(formula, many === undefined || r === undefined ? inputs : { ...inputs, [many.name]: r }))
+    const readings: Reading[] = []
+    for (const result of results) {
+      if (!result.ok) return missing('out of range', used.filter((u): u is FactKey => !u.includes('limit.')), result.why)
+      readings.push(this.#reading({ value: result.value, u: result.u }, best))
+    }
+    const known: KnownQuantity = { state: 'known', form: 'quantity', kind: formula.output.kind, readings, origin: 'computed', formula: derived.formula, inputs: used }
+    return known
+  }
+
+  #address(name: string, part: string, at: string): string {
+    const [other, own] = split(name, part)
+    const place = this.#book.parts.get(other)?.place
+    const spot = place === undefined ? at : (sameSpot(this.#sheet.engine, at, place)[0] ?? at)
+    return own.startsWith('limit.') ? `${other}:${own}@${at}` : factKey(other, own, spot)
+  }
+
+  /** The limit that governs: maker's sheet, then the part's card, then the shop's own, then the trade's default if it may decide. */
+  limit(part: string, id: string, at: string): LimitFact {
+    const entry = this.#book.parts.get(part)?.limits.get(id)
+    if (entry === undefined) return missing('no limit', [])
+    const common = { state: 'known', id: `${part}:${id}`, kind: entry.kind, whenTooClose: entry.whenTooClose } as const
+    const sheet = limitOnSheet(this.#layers, part, id, at)
+    if (sheet !== undefined) return { ...common, value: literalMeasure(sheet.typed, entry.kind), typed: sheet.typed, from: sheet.from }
+    const own = this.#shop.limits.find((l) => l.part === part && l.limit === id)
+    if (own !== undefined) return { ...common, value: literalMeasure(own.value, entry.kind), typed: own.value, from: 'shop', adoptedBy: own.by }
+    for (const standard of entry.defaults) {
+      const fits = this.#fits(standard.for, part, at)
+      if (fits === 'no') continue
+      if (fits !== 'yes') return missing('missing', fits)
+      const trade = { ...common, value: standard.kept, typed: standard.value, provenance: standard.provenance, source: standard.source }
+      if (standard.provenance !== 'from memory') return { ...trade, from: 'trade' }
+      const adoption = this.#shop.adoptions.find((a) => a.part === part && a.limit === id)
+      return adoption === undefined ? missing('limit not adopted', []) : { ...trade, from: 'trade', adoptedBy: adoption.by }
+    }
+    return missing('no limit', [])
+  }
+
+  #fits(conditions: Readonly<Record<string, string | readonly string[]>>, part: string, at: string): 'yes' | 'no' | readonly FactKey[] {
+    const needs: FactKey[] = []
+    for (const [name, wanted] of Object.entries(conditions)) {
+      const fact = this.named(part, at, name)
+      if (fact.state === 'missing') needs.push(...fact.needs)
+      else if (fact.state === 'not applicable' || fact.form !== 'term') return 'no'
+      else if (!fact.terms.every((t) => (typeof wanted === 'string' ? t === wanted : wanted.includes(String(t))))) return 'no'
+    }
+    return needs.length === 0 ? 'yes' : needs
+  }
+}
+
+const split = (name: string, part: string): readonly [string, string] => {
+  const colon = name.indexOf(':')
+  return colon < 0 ? [part, name] : [name.slice(0, colon), name.slice(colon + 1)]
+}
+
+/** A fact seen from a spot that spans several positions: known when known at each, its readings side by side. */
+function together(facts: readonly Fact[]): Fact {
+  const [first] = facts
+  if (first === undefined) return { state: 'not applicable' }
+  if (facts.length === 1) return first
+  const gaps = facts.filter((f): f is Missing => f.state === 'missing')
+  if (gaps.length > 0) return missing(gaps[0]?.why ?? 'missing', gaps.flatMap((g) => g.needs))
+  if (first.state !== 'known') return first
+  if (first.form === 'term') return { ...first, terms: facts.flatMap((f) => (f.state === 'known' && f.form === 'term' ? f.terms : [])) }
+  return { ...first, readings: facts.flatMap((f) => (f.state === 'known' && f.form === 'quantity' ? f.readings : [])) }
+}

@@ -1,0 +1,189 @@
+import { ENGINE, positionsOf } from '../rulebook/positions.ts'
+import type { CompiledBook, CompiledRule } from './compiled.ts'
+import { dispositionOf } from './disposition.ts'
+import type { EnteredSheet } from './entered.ts'
+import type { Answer } from './fact.ts'
+import { JobFacts } from './facts.ts'
+import { openQuestions } from './open.ts'
+import { firstConditions, Outcomes, secondConditions, type RuleOutcome } from './outcome.ts'
+import { providedOf } from './provided.ts'
+import { partsOf } from './sheet-figures.ts'
+import type { ShopLayer } from './shop.ts'
+import { stepsOf, weakestSource } from './steps.ts'
+import type { Verdict } from './verdict.ts'
+
+/** Versions of the two interpreters; a new meaning is a new version, and the old one stays. */
+export const EVALUATOR = 'witnessmark-kleene@1'
+export const SECOND = 'json-rules-engine@1'
+
+/** What judging a sheet gives: verdicts and the facts they stand on. Nothing here knows a clock, a person's name or a database. */
+export interface Judgement {
+  readonly verdicts: readonly Verdict[]
+  readonly facts: JobFacts
+  readonly outcomes: Outcomes
+  /** Positions of part classes on this engine that no verdict speaks of, since nobody looked. */
+  readonly unseen: readonly { readonly part: string; readonly at: readonly string[] }[]
+  readonly secondOpinion: { readonly ran: boolean; readonly agrees: boolean }
+}
+
+interface Subject {
+  readonly about: string
+  /** The part whose facts its rules read. */
+  readonly part: string
+  readonly at: string
+}
+
+/** Judges every part that the sheet speaks of, what their findings open, and the job's set-level subjects. */
+export async function judge(book: CompiledBook, sheet: EnteredSheet, shop: ShopLayer, options: { readonly secondOpinion: boolean }): Promise<Judgement> {
+  const facts = new JobFacts(book.book, sheet, shop)
+  const outcomes = new Outcomes(book, sheet.engine, facts, firstConditions(facts))
+  const z = book.book.confidence.quantiles[shop.confidence] ?? 0
+  const subjects = subjectsOf(book, sheet, facts, outcomes)
+
+  const second = options.secondOpinion ? await secondOpinion(book, sheet, facts, subjects) : undefined
+  const verdicts = subjects.map((subject): Verdict => {
+    const found = (book.about.get(subject.about) ?? []).map((rule) => outcomes.of(rule, subject.at))
+    const again = second === undefined ? undefined : (book.about.get(subject.about) ?? []).map((rule) => second.of(rule, subject.at))
+    return verdictOf(book, shop, facts, outcomes, subject, found, again, z)
+  })
+  return {
+    verdicts: govern(book, verdicts),
+    facts,
+    outcomes,
+    unseen: unseenOf(book, sheet, subjects),
+    secondOpinion: { ran: second !== undefined, agrees: verdicts.every((v) => v.disagreement === undefined) },
+  }
+}
+
+function verdictOf(book: CompiledBook, shop: ShopLayer, facts: JobFacts, outcomes: Outcomes, subject: Subject, found: readonly RuleOutcome[], again: readonly RuleOutcome[] | undefined, z: number): Verdict {
+  const disagreement = again === undefined ? [] : found.flatMap((o, i) => (again[i]?.answer === o.answer ? [] : [{ rule: o.compiled.rule.id, first: o.answer, second: again[i]?.answer ?? 'unknown' }]))
+  const disposition = disagreement.length > 0 ? 'undetermined' : dispositionOf(found)
+  const applying = found.filter((o) => o.answer !== 'does not apply')
+  const steps = stepsOf(found, z)
+  const checks = applying.filter((o) => o.compiled.kind === 'check')
+  const restores = disposition === 'recondition' ? applying.filter((o) => o.compiled.kind === 'restores' && o.answer === 'met') : []
+  const waiting = disposition === 'replace' ? [] : applying.filter((o) => o.answer === 'unknown' && (disposition === 'undetermined' ? o.compiled.kind !== 'advises' : o.compiled.kind === 'restores'))
+  return {
+    part: subject.about,
+    at: subject.at,
+    disposition,
+    governing: 'part',
+    steps,
+    open: openQuestions(book, shop, facts, outcomes, waiting),
+    provided: restores.flatMap((o) => providedOf(o, facts)),
+    opens: applying.filter((o) => o.answer === 'met').flatMap((o) => o.compiled.rule.then.opens.flatMap((opened) => spotsOpened(book, facts, opened, o.at))).sort(),
+    tally: {
+      checks: checks.length,
+      passed: checks.filter((c) => c.answer === 'met').length,
+      openChecks: checks.filter((c) => c.answer === 'unknown').length,
+      condemned: applying.filter((o) => o.compiled.kind === 'condemns' && o.answer === 'met').length,
+    },
+    weakestSource: weakestSource(book.book, deciding(steps, disposition)),
+    ...(disagreement.length === 0 ? {} : { disagreement }),
+  }
+}
+
+/** The steps that made the verdict what it is. */
+function deciding(steps: Verdict['steps'], disposition: Verdict['disposition']): Verdict['steps'] {
+  switch (disposition) {
+    case 'replace':
+      return steps.filter((s) => s.kind === 'condemns' && s.outcome === 'met')
+    case 'recondition':
+      return steps.filter((s) => (s.kind === 'restores' && s.outcome === 'met') || s.kind === 'check')
+    default:
+      return steps.filter((s) => s.kind === 'check')
+  }
+}
+
+function spotsOpened(book: CompiledBook, facts: JobFacts, opened: string, at: string): readonly string[] {
+  const part = opened.slice(0, opened.indexOf(':'))
+  return facts.spots(part, at).filter(() => book.rules.has(opened.replace(':', '.'))).map((spot) => `${opened}@${spot}`)
+}
+
+/** Parts with a finding, parts that a finding opened, and every set-level subject; in the engine's own order. */
+function subjectsOf(book: CompiledBook, sheet: EnteredSheet, facts: JobFacts, outcomes: Outcomes): readonly Subject[] {
+  const has = partsOf(sheet.engine, sheet.casting)
+  const wanted = new Set(sheet.findings.filter((f) => f.part !== 'job').map((f) => `${f.part}@${f.at}`))
+  const pending = [...wanted]
+  for (let key = pending.pop(); key !== undefined; key = pending.pop()) {
+    const [about = '', at = ''] = key.split('@')
+    for (const rule of book.about.get(about) ?? []) {
+      if (rule.rule.then.opens.length === 0 || outcomes.of(rule, at).answer !== 'met') continue
+      for (const opened of rule.rule.then.opens) {
+        const target = book.rules.get(opened.replace(':', '.'))
+        if (target === undefined || !has.includes(target.part)) continue
+        for (const spot of facts.spots(target.part, at)) {
+          const next = `${target.rule.about ?? target.part}@${spot}`
+          if (!wanted.has(next)) {
+            wanted.add(next)
+            pending.push(next)
+          }
+        }
+      }
+    }
+  }
+  const subjects: Subject[] = []
+  for (const about of Object.keys(book.book.subjects)) {
+    if (book.about.has(about)) subjects.push({ about, part: 'job', at: ENGINE })
+  }
+  for (const part of has) {
+    const cls = book.book.parts.get(part)
+    if (cls === undefined || part === 'job') continue
+    for (const at of positionsOf(sheet.engine, cls.place)) if (wanted.has(`${part}@${at}`)) subjects.push({ about: part, part, at })
+  }
+  return subjects
+}
+
+function unseenOf(book: CompiledBook, sheet: EnteredSheet, subjects: readonly Subject[]): Judgement['unseen'] {
+  const seen = new Set(subjects.map((s) => `${s.about}@${s.at}`))
+  return partsOf(sheet.engine, sheet.casting).flatMap((part) => {
+    const cls = book.book.parts.get(part)
+    if (cls === undefined || part === 'job') return []
+    const at = positionsOf(sheet.engine, cls.place).filter((p) => !seen.has(`${part}@${p}`))
+    return at.length === 0 ? [] : [{ part, at }]
+  })
+}
+
+/** A set that is replaced governs its parts: their own verdicts stand, their open questions close. */
+function govern(book: CompiledBook, verdicts: readonly Verdict[]): readonly Verdict[] {
+  const governed = new Map<string, string>()
+  for (const [subject, words] of Object.entries(book.book.subjects)) {
+    const verdict = verdicts.find((v) => v.part === subject)
+    if (words.governs !== undefined && verdict?.disposition === 'replace') governed.set(words.governs, subject)
+  }
+  return verdicts.map((v) => {
+    const set = governed.get(v.part)
+    return set === undefined ? v : { ...v, governing: 'set', set, open: [] }
+  })
+}
+
+async function secondOpinion(book: CompiledBook, sheet: EnteredSheet, facts: JobFacts, subjects: readonly Subject[]): Promise<Outcomes> {
+  const said = new Map<string, ReadonlyMap<string, Answer>>()
+  const ask = async (about: string, part: string, at: string): Promise<void> => {
+    const key = `${about}@${at}`
+    const opinion = book.second.get(about)
+    if (said.has(key) || opinion === undefined) return
+    said.set(key, await opinion.answers(facts.of(part, at)))
+  }
+  for (const subject of subjects) await ask(subject.about, subject.part, subject.at)
+  // Openers of dormant rules may sit on parts that the sheet does not name.
+  for (const subject of subjects) {
+    for (const rule of book.about.get(subject.about) ?? []) for (const id of openersOf(book, rule)) {
+      const opener = book.rules.get(id)
+      if (opener === undefined) continue
+      for (const at of facts.spots(opener.part, subject.at)) await ask(opener.rule.about ?? opener.part, opener.part, at)
+    }
+  }
+  return new Outcomes(book, sheet.engine, facts, secondConditions((rule, at) => said.get(`${rule.rule.about ?? rule.part}@${at}`) ?? new Map()))
+}
+
+/** The openers of a rule, and the openers of those. */
+function openersOf(book: CompiledBook, rule: CompiledRule, seen = new Set<string>()): ReadonlySet<string> {
+  for (const id of rule.openers) {
+    if (seen.has(id)) continue
+    seen.add(id)
+    const opener = book.rules.get(id)
+    if (opener !== undefined) openersOf(book, opener, seen)
+  }
+  return seen
+}

@@ -1,0 +1,55 @@
+import { portOf } from '../rulebook/positions.ts'
+import type { Rulebook } from '../rulebook/book.ts'
+import type { Engine } from '../rulebook/schema/engine.ts'
+import type { EnteredSheet } from './entered.ts'
+
+export type SheetValue = { readonly value: string | boolean; readonly doubt?: string; readonly from: 'engine sheet' | 'card' }
+
+interface Layer {
+  readonly from: 'engine sheet' | 'card'
+  readonly facts: Engine['facts']
+  readonly limits: Engine['limits']
+}
+
+/** The layers of sheets that speak for this job, strongest first: the cards of the parts fitted, the casting, the engine. */
+export function layersOf(book: Rulebook, sheet: EnteredSheet): readonly Layer[] {
+  const { engine } = sheet
+  const layers: Layer[] = []
+  for (const [name, entry] of book.parts.get('job')?.properties ?? []) {
+    if (entry.property.kind !== 'card' || entry.property.cards === 'castings') continue
+    const chosen = sheet.build.get(name)
+    if (chosen?.form !== 'term') continue
+    const card = engine.cards[entry.property.cards]?.[String(chosen.term)]
+    if (card !== undefined) layers.push({ from: 'card', facts: card.facts, limits: card.limits })
+  }
+  const casting = sheet.casting === undefined ? undefined : engine.castings[sheet.casting]
+  if (casting !== undefined) layers.push({ from: 'engine sheet', facts: casting.facts, limits: casting.limits })
+  layers.push({ from: 'engine sheet', facts: engine.facts, limits: engine.limits })
+  return layers
+}
+
+/** What the sheets say of a fact, strongest layer first. */
+export function factOnSheet(layers: readonly Layer[], part: string, name: string, at: string): SheetValue | undefined {
+  for (const layer of layers) {
+    const entry = layer.facts[part]?.[name]
+    if (entry === undefined) continue
+    const one = typeof entry === 'object' && 'intake' in entry ? entry[portOf(at) ?? 'intake'] : entry
+    return typeof one === 'object' ? { value: one.value, doubt: one.doubt, from: layer.from } : { value: one, from: layer.from }
+  }
+  return undefined
+}
+
+/** What the sheets say of a limit, strongest layer first. */
+export function limitOnSheet(layers: readonly Layer[], part: string, limit: string, at: string): { readonly typed: string; readonly from: 'maker' | 'card' } | undefined {
+  for (const layer of layers) {
+    const entry = layer.limits[part]?.[limit]
+    if (entry === undefined) continue
+    return { typed: typeof entry === 'string' ? entry : entry[portOf(at) ?? 'intake'], from: layer.from === 'card' ? 'card' : 'maker' }
+  }
+  return undefined
+}
+
+/** The part classes that this job's engine has, the casting's own list standing over the engine's. */
+export function partsOf(engine: Engine, casting: string | undefined): readonly string[] {
+  return (casting === undefined ? undefined : engine.castings[casting]?.parts) ?? engine.parts
+}

@@ -1,0 +1,91 @@
+import * as z from 'zod'
+import { LosslessNumber, parse } from 'lossless-json'
+import { fault, pointer, Refused, type Fault } from '../quantity/fault.ts'
+
+/** Nesting deeper than this is no finding sheet. */
+const DEEPEST = 12
+const MOST_FINDINGS = 4000
+
+/**
+ * A value as the person wrote it. A JSON number keeps its digits as typed ("1.700"), since they tell how finely it was read.
+ */
+const scalar = z.union([z.string().max(200), z.boolean(), z.instanceof(LosslessNumber).transform((n) => n.toString()), z.number().transform(String)])
+export const NOT_MEASURED = 'not measured'
+
+export const findingSchema = z.strictObject({
+  part: z.string(),
+  at: z.string().max(60).optional(),
+  property: z.string(),
+  /** "12 thou", 0.3048, true, "chipped"; several readings as a list; "not measured" where it was asked and not taken. */
+  value: z.union([scalar, z.array(scalar).min(1).max(24)]),
+  unit: z.string().max(20).optional(),
+  instrument: z.string().optional(),
+  by: z.string().min(1).max(120).optional(),
+  observedAt: z.iso.datetime({ offset: true, error: 'Write the time as 2031-04-02T10:15:00+02:00, with the shop\'s offset.' }).optional(),
+  note: z.string().max(2000).optional(),
+})
+export type Finding = z.infer<typeof findingSchema>
+
+/** A finding sheet: the one form in which everything comes in, by whatever door. */
+export const sheetSchema = z.strictObject({
+  $schema: z.string().optional(),
+  job: z.string().min(1).max(120),
+  engine: z.string().min(1).max(60),
+  stage: z.enum(['received', 'returned']).default('received'),
+  build: z.record(z.string(), scalar).default({}),
+  findings: z.array(findingSchema).max(MOST_FINDINGS).default([]),
+})
+export type Sheet = z.infer<typeof sheetSchema>
+
+/**
+ * Reads the text of a sheet.
+ * @throws Refused `not-json`, `too-deep`, `key-unknown` or `shape`, each with its place
+ */
+export function sheetFromText(text: string): Sheet {
+  let json: unknown
+  try {
+    assertShallow(text)
+    json = parse(text)
+  } catch (error) {
+    if (error instanceof Refused) throw error
+    throw new Refused([fault('not-json', '', `This is not JSON: ${error instanceof Error ? error.message : 'unreadable'}.`, 'Send one finding sheet as JSON; NaN and Infinity are no JSON numbers.')])
+  }
+  return sheetFrom(json)
+}
+
+/** Reads a sheet that is already an object. @throws Refused as sheetFromText does */
+export function sheetFrom(json: unknown): Sheet {
+  const parsed = sheetSchema.safeParse(json)
+  if (parsed.success) return parsed.data
+  throw new Refused(parsed.error.issues.flatMap((issue) => sheetFaults(issue, json)))
+}
+
+function sheetFaults(issue: z.core.$ZodIssue, json: unknown): readonly Fault[] {
+  const path = issue.path.map((p) => (typeof p === 'number' ? p : String(p)))
+  const value = path.reduce<unknown>((at, key) => (at !== null && typeof at === 'object' ? (at as Record<string | number, unknown>)[key] : undefined), json)
+  if (issue.code === 'unrecognized_keys') {
+    return issue.keys.map((key) => fault('key-unknown', pointer(...path, key), `A sheet has no field "${key.slice(0, 60)}" here.`, `Fields here are ${fieldsAt(path)}.`))
+  }
+  const missing = value === undefined
+  const last = String(path[path.length - 1] ?? 'sheet')
+  return [missing ? fault('field-missing', pointer(...path), `"${last}" is missing.`, `Give it; fields here are ${fieldsAt(path.slice(0, -1))}.`) : fault('shape', pointer(...path), `${issue.message.replace(/\.$/, '')}.`, 'Mend the value; GET /v1/vocabulary lists what may stand here.', value instanceof LosslessNumber ? value.toString() : value)]
+}
+
+const fieldsAt = (path: readonly (string | number)[]): string => (path[0] === 'findings' ? Object.keys(findingSchema.shape) : path[0] === 'build' ? ['the job\'s build choices'] : Object.keys(sheetSchema.shape).filter((k) => k !== '$schema')).join(', ')
+
+/** Refuses nesting before the parser recurses into it. */
+function assertShallow(text: string): void {
+  let depth = 0
+  let quoted = false
+  for (let i = 0; i < text.length; i++) {
+    const c = text[i]
+    if (quoted) {
+      if (c === '\\') i++
+      else if (c === '"') quoted = false
+    } else if (c === '"') quoted = true
+    else if (c === '{' || c === '[') {
+      depth++
+      if (depth > DEEPEST) throw new Refused([fault('too-deep', '', `The JSON is nested more than ${DEEPEST} deep.`, 'A finding sheet is a flat list of findings.')])
+    } else if (c === '}' || c === ']') depth--
+  }
+}

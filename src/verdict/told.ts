@@ -1,0 +1,77 @@
+import type { CompiledBook } from './compiled.ts'
+import type { JobFacts } from './facts.ts'
+import type { OpenQuestion, Verdict } from './verdict.ts'
+import { atInWords, fill, labelOf, nameOf, reason } from './words.ts'
+
+/** A verdict in words, rendered from the rulebook of its edition. */
+export interface ToldVerdict {
+  /** The verdict as a sentence. */
+  readonly says: string
+  /** The reasons of the rules that made it so, figures in both unit systems. */
+  readonly because: readonly string[]
+  readonly advice: readonly string[]
+  /** How far an undetermined part has come. */
+  readonly soFar?: string
+  readonly provided: readonly string[]
+  readonly open: readonly ToldQuestion[]
+  readonly ground: string
+  readonly set?: string
+}
+
+export interface ToldQuestion {
+  readonly asks: string
+  readonly why: string
+  readonly how?: string
+  readonly with: readonly string[]
+}
+
+export function tell(book: CompiledBook, facts: JobFacts, verdict: Verdict): ToldVerdict {
+  const { phrases } = book.book
+  const part = nameOf(book.book, verdict.part)
+  const subject = book.book.subjects[verdict.part]
+  const own = subject === undefined ? verdict.part : 'job'
+  const says = fill(subject?.reads[verdict.disposition] ?? phrases.dispositions[verdict.disposition], { part, at: atInWords(book.book, verdict.at) })
+  const reasons = (kinds: readonly string[]): readonly string[] =>
+    verdict.steps
+      .filter((s) => kinds.includes(s.kind) && s.outcome === 'met')
+      .flatMap((s) => {
+        const rule = book.rules.get(s.rule)
+        return rule === undefined ? [] : [reason(book.book, facts, own, verdict.at, rule.rule.says)]
+      })
+  const { tally } = verdict
+  const soFar =
+    tally.condemned > 0
+      ? fill(phrases.soFar.condemned, { condemned: tally.condemned })
+      : fill(tally.checks === 0 ? phrases.soFar.noChecks : phrases.soFar.clear, { open: tally.openChecks, checks: tally.checks })
+  const decisive = verdict.disposition === 'replace' ? ['condemns'] : verdict.disposition === 'recondition' ? ['restores'] : ['check']
+  return {
+    says,
+    because: verdict.disagreement !== undefined ? [phrases.disagreement] : verdict.disposition === 'undetermined' ? [] : reasons(decisive),
+    advice: reasons(['advises']),
+    ...(verdict.disposition === 'undetermined' ? { soFar } : {}),
+    provided: verdict.provided.map((p) => providedInWords(book, facts, own, verdict.at, p)),
+    open: verdict.open.map((q) => ask(book, q)),
+    ground: phrases.grounds[verdict.weakestSource] ?? verdict.weakestSource,
+    ...(verdict.set === undefined ? {} : { set: fill(phrases.set, { set: fill(book.book.subjects[verdict.set]?.reads.replace ?? '', { part: '', at: '' }) }) }),
+  }
+}
+
+export function providedInWords(book: CompiledBook, facts: JobFacts, part: string, at: string, provided: Verdict['provided'][number]): string {
+  const then = book.rules.get(provided.rule)?.rule.then
+  const line = then !== undefined && 'restores' in then ? then.provided[provided.index] : undefined
+  return line === undefined ? '' : `${reason(book.book, facts, part, at, line.says)}; ${line.otherwise}`
+}
+
+/** What to measure next, with what, and why it is open. */
+export function ask(book: CompiledBook, question: OpenQuestion): ToldQuestion {
+  const property = book.book.parts.get(question.part)?.properties.get(question.fact)?.property
+  const suits = question.better ?? (property !== undefined && 'instruments' in property ? property.instruments.slice(0, 1) : [])
+  const where = atInWords(book.book, question.at).trim()
+  const label = property?.ask ?? labelOf(book.book, question.part, question.fact)
+  return {
+    asks: `${nameOf(book.book, question.part)}${where === '' ? '' : ` ${where}`}: ${label}`,
+    why: book.book.phrases.why[question.why] ?? question.why,
+    ...(property?.how === undefined ? {} : { how: property.how }),
+    with: suits.map((id) => book.book.instruments.get(id)?.label ?? id),
+  }
+}

@@ -1,0 +1,74 @@
+import { show } from '../quantity/show.ts'
+import type { Rulebook } from '../rulebook/book.ts'
+import { portOf } from '../rulebook/positions.ts'
+import type { Fact, LimitFact } from './fact.ts'
+import type { JobFacts } from './facts.ts'
+
+/** The name of what a verdict is about: a part class, or a subject of the job. */
+export function nameOf(book: Rulebook, about: string): string {
+  return book.parts.get(about)?.file.one ?? book.subjects[about]?.one ?? about
+}
+
+/** A position in words: " on 3 exhaust", " on cylinder 3"; nothing for the engine as a whole. */
+export function atInWords(book: Rulebook, at: string): string {
+  const port = portOf(at)
+  const cylinder = at.replace(/[IE]$/, '')
+  if (port !== undefined) return fill(book.phrases.positions.valve, { cylinder, port })
+  return /^\d+$/.test(at) ? fill(book.phrases.positions.cylinder, { cylinder }) : book.phrases.positions.engine
+}
+
+/** Fills {name} marks of a phrase; a mark without a word stays visible, so that a gap is seen. */
+export function fill(phrase: string, words: Readonly<Record<string, string | number>>): string {
+  return phrase.replace(/\{([a-z]+)\}/g, (mark, name: string) => (words[name] === undefined ? mark : String(words[name])))
+}
+
+/**
+ * Renders a rule's reason: {name} prints a fact or limit in both unit systems, {name|text {} text} stands only where
+ * the fact is known.
+ */
+export function reason(book: Rulebook, facts: JobFacts, part: string, at: string, template: string): string {
+  const figure = (name: string): string | undefined => figureOf(book, facts, part, at, name)
+  return template
+    .replace(/\{([^{}|]+)\|((?:[^{}]|\{\})*)\}/g, (_mark, name: string, text: string) => {
+      const shown = figure(name.trim())
+      return shown === undefined ? '' : text.replaceAll('{}', shown)
+    })
+    .replace(/\{([^{}|]+)\}/g, (_mark, name: string) => figure(name.trim()) ?? `${labelOf(book, part, name.trim())} (not known)`)
+}
+
+/** One fact or limit as figures in words; undefined when it is not known. */
+export function figureOf(book: Rulebook, facts: JobFacts, part: string, at: string, name: string): string | undefined {
+  const view = facts.of(part, at)
+  if (name.includes('limit.')) return limitInWords(view.limit(name))
+  return factInWords(book, part, name, view.fact(name))
+}
+
+function limitInWords(limit: LimitFact): string | undefined {
+  return limit.state === 'known' ? show(limit.value, limit.kind, { typed: limit.typed }) : undefined
+}
+
+function factInWords(book: Rulebook, part: string, name: string, fact: Fact): string | undefined {
+  if (fact.state !== 'known') return undefined
+  if (fact.form === 'term') {
+    const property = propertyOf(book, part, name)
+    return fact.terms.map((t) => (typeof t === 'boolean' ? (t ? 'yes' : 'no') : property?.kind === 'choice' ? (property.choices[t]?.says ?? t) : t)).join(', ')
+  }
+  const [first] = fact.readings
+  if (first === undefined) return undefined
+  if (fact.readings.length === 1) return show(first.value, fact.kind, fact.observed?.typed[0] === undefined ? {} : { typed: fact.observed.typed[0] })
+  const values = fact.readings.map((r) => r.value)
+  return `${show(Math.min(...values), fact.kind, {})} to ${show(Math.max(...values), fact.kind, {})}`
+}
+
+function propertyOf(book: Rulebook, part: string, name: string): NonNullable<ReturnType<NonNullable<ReturnType<Rulebook['parts']['get']>>['properties']['get']>>['property'] | undefined {
+  const colon = name.indexOf(':')
+  return book.parts.get(colon < 0 ? part : name.slice(0, colon))?.properties.get(colon < 0 ? name : name.slice(colon + 1))?.property
+}
+
+/** What a property, derived figure or limit is called. */
+export function labelOf(book: Rulebook, part: string, name: string): string {
+  const colon = name.indexOf(':')
+  const cls = book.parts.get(colon < 0 ? part : name.slice(0, colon))
+  const own = colon < 0 ? name : name.slice(colon + 1)
+  return cls?.properties.get(own)?.property.label ?? cls?.derived.get(own)?.label ?? cls?.limits.get(own.replace(/^limit\./, ''))?.label ?? name
+}
