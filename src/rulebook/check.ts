@@ -1,4 +1,4 @@
-import { formulaNamed } from '../compute/registry.ts'
+import { FORMULAS } from '../compute/registry.ts'
 import { fault, pointer, type Fault } from '../quantity/fault.ts'
 import type { PartClass, Rulebook } from './book.ts'
 import { factKindOf } from './fact-kind.ts'
@@ -23,7 +23,7 @@ function checkPart(book: Rulebook, cls: PartClass): readonly Fault[] {
   }
   for (const [name, derived] of cls.derived) {
     const where = pointer(path, 'derived', name)
-    const formula = formulaNamed(derived.formula)
+    const formula = FORMULAS.get(derived.formula)
     if (formula === undefined) faults.push(fault('formula-unknown', where, `No formula ${derived.formula}.`, 'Formulas live in src/compute; see its registry.', derived.formula))
     else {
       const [needed, given] = [Object.keys(formula.inputs).sort().join(', '), Object.keys(derived.inputs).sort().join(', ')]

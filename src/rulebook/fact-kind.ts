@@ -1,4 +1,4 @@
-import { formulaNamed } from '../compute/registry.ts'
+import { FORMULAS } from '../compute/registry.ts'
 import type { FactKind, PartClass } from './book.ts'
 
 /**
@@ -24,6 +24,6 @@ export function factKindOf(parts: ReadonlyMap<string, PartClass>, from: string, 
     }
   }
   const derived = cls?.derived.get(own)
-  const formula = derived === undefined ? undefined : formulaNamed(derived.formula)
+  const formula = derived === undefined ? undefined : FORMULAS.get(derived.formula)
   return formula === undefined ? undefined : { form: 'quantity', kind: formula.output.kind }
 }

@@ -1,5 +1,5 @@
 import { apply } from '../compute/formula.ts'
-import { formulaNamed } from '../compute/registry.ts'
+import { FORMULAS } from '../compute/registry.ts'
 import { interval } from '../quantity/compare.ts'
 import type { Measure } from '../quantity/measure.ts'
 import type { PartClass, Rulebook } from '../rulebook/book.ts'
@@ -145,7 +145,7 @@ export class JobFacts {
   }
 
   #compute(derived: { readonly formula: string; readonly inputs: Readonly<Record<string, string>> }, part: string, at: string): Fact {
-    const formula = formulaNamed(derived.formula)
+    const formula = FORMULAS.get(derived.formula)
     if (formula === undefined) throw new Error(`No formula ${derived.formula}.`)
     this.formulas.add(derived.formula)
     const inputs: Record<string, Measure> = {}
