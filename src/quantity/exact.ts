@@ -25,9 +25,9 @@ export function exactOf(value: number): Exact {
   return exact(String(value));
 }
 
-/** The nearest double: the one rounding of a conversion. */
+/** The nearest double: the one rounding of a conversion. Never −0. */
 export function toDouble(x: Exact): number {
-  return Number(x.toString());
+  return Number(x.toString()) + 0;
 }
 
 /** How many of `into` make one `unit`, both as mathjs writes them ("lbf/in" into "N/mm"). */

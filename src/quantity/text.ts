@@ -16,7 +16,7 @@ const SAME: Readonly<Record<string, string>> = {
 };
 const PLAIN = /^[A-Za-z0-9 .,:;=+\-*/()[\]'"°%#^&·²³µ]$/;
 const BOUND = /^[~≈<>≤≥±]$/;
-const HIDDEN = /^[\p{Cc}\p{Cf}\p{Zl}\p{Zp}\p{Cs}\p{Co}\p{Cn}]$/u;
+const HIDDEN = /^[\p{Cc}\p{Cf}\p{Zl}\p{Zp}\p{Cs}\p{Co}]$/u;
 
 const codeOf = (c: string): string => `U+${(c.codePointAt(0) ?? 0).toString(16).toUpperCase().padStart(4, '0')}`;
 
