@@ -1,6 +1,6 @@
 // Writes src/rulebook/shelf.ts: every file of rules/ as an import, so that the rulebook reaches the worker by bundling
 // and Node reads the very same modules. Run by `npm run generate`; a test holds that the file is current.
-import { readdirSync, statSync, writeFileSync } from 'node:fs'
+import { readdirSync, statSync } from 'node:fs'
 import { join, relative } from 'node:path'
 
 const root = new URL('..', import.meta.url).pathname
@@ -22,4 +22,3 @@ export function shelf() {
   return ['// Written by .setup/shelf.mjs (npm run generate); do not edit.', ...imports, '', '/** Every file under rules/, by its path there. */', 'export const FILES: Readonly<Record<string, unknown>> = {', ...entries, '}', ''].join('\n')
 }
 
-if (process.argv[1] === new URL(import.meta.url).pathname) writeFileSync(join(root, 'src/rulebook/shelf.ts'), shelf())

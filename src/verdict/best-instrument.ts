@@ -1,3 +1,4 @@
+import { reachableU } from '../quantity/instrument.ts'
 import type { Rulebook } from '../rulebook/book.ts'
 import type { Property } from '../rulebook/schema/properties.ts'
 import type { ShopLayer } from './shop.ts'
@@ -5,11 +6,10 @@ import type { ShopLayer } from './shop.ts'
 /** Room for the last bits of a division: an instrument's own uncertainty counts as its own. */
 const HAIR = 1 + 1e-9
 
-/** Standard uncertainty of one instrument at a value, kept units; undefined when it isn't in the book. */
+/** Standard uncertainty that one instrument can give at a value, kept units; undefined when it isn't in the book. */
 export function instrumentU(book: Rulebook, id: string, value: number): number | undefined {
   const entry = book.instruments.get(id)
-  if (entry === undefined) return undefined
-  return entry.relative !== undefined ? (entry.relative * Math.abs(value)) / entry.k : (entry.expandedKept ?? 0) / entry.k
+  return entry === undefined ? undefined : reachableU(entry, value)
 }
 
 /** The smallest standard uncertainty that the shop can reach for a property, kept units; infinite when no instrument is named for it. */

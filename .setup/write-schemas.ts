@@ -1,0 +1,6 @@
+import { mkdirSync, writeFileSync } from 'node:fs'
+import { schemaFiles } from './schemas.ts'
+
+const folder = new URL('../schemas/', import.meta.url)
+mkdirSync(folder, { recursive: true })
+for (const [name, text] of schemaFiles()) writeFileSync(new URL(name, folder), text)

@@ -1,0 +1,4 @@
+import { writeFileSync } from 'node:fs'
+import { shelf } from './shelf.mjs'
+
+writeFileSync(new URL('../src/rulebook/shelf.ts', import.meta.url), shelf())
