@@ -7,15 +7,15 @@
  * escapes each member, so salt and text can't run into each other, and the first member keeps these hashes
  * apart from every other hash of ours. The text is taken as it was typed, without Unicode normalisation.
  */
-import { fault, Refused } from '../quantity/fault.ts';
-import { canonicalBytes } from './canonical.ts';
-import { sha256Hex } from './hash.ts';
+import { fault, Refused } from '../quantity/fault.ts'
+import { canonicalBytes } from './canonical.ts'
+import { sha256Hex } from './hash.ts'
 
 /** Goes into every commitment; a change of the encoding is a new number, and this one stays. */
-export const COMMITMENT_DOMAIN = 'witnessmark/commitment/1';
+export const COMMITMENT_DOMAIN = 'witnessmark/commitment/1'
 
 /** A salt that can't be guessed: at least 128 bits, as lower-case hexadecimal in whole bytes. */
-const SALT = /^(?:[0-9a-f]{2}){16,64}$/;
+const SALT = /^(?:[0-9a-f]{2}){16,64}$/
 
 /**
  * The commitment to a text under a salt, as 64 lower-case hexadecimal digits.
@@ -27,7 +27,7 @@ export async function commit(salt: string, text: string): Promise<string> {
   if (!SALT.test(salt)) {
     throw new Refused([
       fault('salt-unfit', '/salt', 'The salt is not 16 to 64 bytes in lower-case hexadecimal.', 'Draw at least 16 random bytes.'),
-    ]);
+    ])
   }
-  return sha256Hex(canonicalBytes([COMMITMENT_DOMAIN, salt, text]));
+  return sha256Hex(canonicalBytes([COMMITMENT_DOMAIN, salt, text]))
 }

@@ -1,13 +1,13 @@
-import fc from 'fast-check';
-import { describe, expect, test } from 'vitest';
-import { canonicalBytes, canonicalText } from '../../src/ledger/canonical.ts';
-import { Refused } from '../../src/quantity/fault.ts';
+import fc from 'fast-check'
+import { describe, expect, test } from 'vitest'
+import { canonicalBytes, canonicalText } from '../../src/ledger/canonical.ts'
+import { Refused } from '../../src/quantity/fault.ts'
 
 /** The double whose IEEE 754 bits are given as 16 hexadecimal digits. */
 function fromBits(hex: string): number {
-  const view = new DataView(new ArrayBuffer(8));
-  view.setBigUint64(0, BigInt(`0x${hex}`));
-  return view.getFloat64(0);
+  const view = new DataView(new ArrayBuffer(8))
+  view.setBigUint64(0, BigInt(`0x${hex}`))
+  return view.getFloat64(0)
 }
 
 // RFC 8785, Appendix B, Table 1: number serialisation samples (the whole table).
@@ -36,38 +36,38 @@ const NUMBERS: readonly (readonly [string, string])[] = [
   ['41b3de4355555557', '333333333.33333343'],
   ['becbf647612f3696', '-0.0000033333333333333333'],
   ['43143ff3c1cb0959', '1424953923781206.2'],
-];
+]
 
 describe('RFC 8785', () => {
   test.each(NUMBERS)('Appendix B: %s is written %s', (bits, text) => {
-    expect(canonicalText(fromBits(bits))).toBe(text);
-  });
+    expect(canonicalText(fromBits(bits))).toBe(text)
+  })
 
   test.each(['7fffffffffffffff', '7ff0000000000000', 'fff0000000000000'])('Appendix B, note 3: %s has no text', (bits) => {
-    expect(() => canonicalText({ depth: fromBits(bits) })).toThrow(Refused);
-  });
+    expect(() => canonicalText({ depth: fromBits(bits) })).toThrow(Refused)
+  })
 
   test('sections 3.2.2 to 3.2.4: the worked example gives the printed bytes', () => {
     const input: unknown = JSON.parse(String.raw`{
       "numbers": [333333333.33333329, 1E30, 4.50, 2e-3, 0.000000000000000000000000001],
       "string": "\u20ac$\u000F\u000aA'\u0042\u0022\u005c\\\"\/",
       "literals": [null, true, false]
-    }`);
+    }`)
     const printed = `7b 22 6c 69 74 65 72 61 6c 73 22 3a 5b 6e 75 6c 6c 2c 74 72
       75 65 2c 66 61 6c 73 65 5d 2c 22 6e 75 6d 62 65 72 73 22 3a
       5b 33 33 33 33 33 33 33 33 33 2e 33 33 33 33 33 33 33 2c 31
       65 2b 33 30 2c 34 2e 35 2c 30 2e 30 30 32 2c 31 65 2d 32 37
       5d 2c 22 73 74 72 69 6e 67 22 3a 22 e2 82 ac 24 5c 75 30 30
-      30 66 5c 6e 41 27 42 5c 22 5c 5c 5c 5c 5c 22 2f 22 7d`;
-    expect(Buffer.from(canonicalBytes(input)).toString('hex')).toBe(printed.replaceAll(/\s/g, ''));
-  });
+      30 66 5c 6e 41 27 42 5c 22 5c 5c 5c 5c 5c 22 2f 22 7d`
+    expect(Buffer.from(canonicalBytes(input)).toString('hex')).toBe(printed.replaceAll(/\s/g, ''))
+  })
 
   test('section 3.2.3: properties sort by UTF-16 code unit', () => {
     const input: unknown = JSON.parse(String.raw`{
       "\u20ac": "Euro Sign", "\r": "Carriage Return", "\ufb33": "Hebrew Letter Dalet With Dagesh", "1": "One",
       "\ud83d\ude00": "Emoji: Grinning Face", "\u0080": "Control", "\u00f6": "Latin Small Letter O With Diaeresis"
-    }`);
-    const order = [...canonicalText(input).matchAll(/:"([^"]*)"/g)].map((m) => m[1]);
+    }`)
+    const order = [...canonicalText(input).matchAll(/:"([^"]*)"/g)].map((m) => m[1])
     expect(order).toEqual([
       'Carriage Return',
       'One',
@@ -76,28 +76,28 @@ describe('RFC 8785', () => {
       'Euro Sign',
       'Emoji: Grinning Face',
       'Hebrew Letter Dalet With Dagesh',
-    ]);
-  });
-});
+    ])
+  })
+})
 
 describe('one value, one text', () => {
   test('the text reads back as the same value, and the order of keys does not matter', () => {
     fc.assert(
       fc.property(fc.dictionary(fc.string({ unit: 'grapheme' }), fc.jsonValue()), (value) => {
-        const turned = Object.fromEntries(Object.entries(value).reverse());
-        expect(canonicalText(turned)).toBe(canonicalText(value));
+        const turned = Object.fromEntries(Object.entries(value).reverse())
+        expect(canonicalText(turned)).toBe(canonicalText(value))
         // JSON.stringify first, since -0 is 0 in JSON.
-        expect(JSON.parse(canonicalText(value))).toEqual(JSON.parse(JSON.stringify(value)));
+        expect(JSON.parse(canonicalText(value))).toEqual(JSON.parse(JSON.stringify(value)))
       }),
-    );
-  });
-});
+    )
+  })
+})
 
 describe('what JSON can not hold is refused, and the place is named', () => {
-  const loop: Record<string, unknown> = {};
-  loop['self'] = loop;
-  const holed: unknown[] = [1, 2];
-  holed.length = 3;
+  const loop: Record<string, unknown> = {}
+  loop['self'] = loop
+  const holed: unknown[] = [1, 2]
+  holed.length = 3
 
   test.each<[string, unknown, string]>([
     ['undefined', { parts: [{ at: undefined }] }, '/parts/0/at'],
@@ -115,29 +115,29 @@ describe('what JSON can not hold is refused, and the place is named', () => {
     ['a lone surrogate', { text: '\ud800' }, '/text'],
     ['a lone surrogate in a key', { o: { '\udead': 1 } }, '/o'],
   ])('%s', (_name, value, place) => {
-    let thrown: unknown;
+    let thrown: unknown
     try {
-      canonicalText(value);
+      canonicalText(value)
     } catch (error) {
-      thrown = error;
+      thrown = error
     }
-    expect(thrown).toBeInstanceOf(Refused);
-    expect((thrown as Refused).faults.map((f) => [f.code, f.pointer])).toEqual([['not-canonical', place]]);
-  });
+    expect(thrown).toBeInstanceOf(Refused)
+    expect((thrown as Refused).faults.map((f) => [f.code, f.pointer])).toEqual([['not-canonical', place]])
+  })
 
   test('a value within itself', () => {
-    expect(() => canonicalText(loop)).toThrow(Refused);
-  });
+    expect(() => canonicalText(loop)).toThrow(Refused)
+  })
 
   test('the refusal does not repeat what was written', () => {
-    const name = 'the quiet one of the night shift';
-    let said = '';
+    const name = 'the quiet one of the night shift'
+    let said = ''
     try {
-      canonicalText({ by: `${name}\ud800` });
+      canonicalText({ by: `${name}\ud800` })
     } catch (error) {
-      said = String(error);
+      said = String(error)
     }
-    expect(said).toContain('/by');
-    expect(said).not.toContain(name);
-  });
-});
+    expect(said).toContain('/by')
+    expect(said).not.toContain(name)
+  })
+})
