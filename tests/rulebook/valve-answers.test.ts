@@ -16,7 +16,7 @@ type Values = Readonly<Record<string, { readonly value: string | boolean | reado
 
 /** A sound exhaust valve of the QL-6P, everything looked at and measured. */
 const sound: Values = {
-  'kind': { value: 'hard-faced' },
+  kind: { value: 'hard-faced' },
   'special-mark': { value: false },
   'tip.condition': { value: 'sound' },
   'stem.condition': { value: 'sound' },
@@ -26,8 +26,8 @@ const sound: Values = {
   'keeper-groove.holds-new-keepers': { value: true },
   'face.condition': { value: 'sound' },
   'head.condition': { value: 'sound' },
-  'length': { value: '4.918 in', instrument: 'length-micrometer' },
-  'margin': { value: '0.070 in', instrument: 'caliper' },
+  length: { value: '4.918 in', instrument: 'length-micrometer' },
+  margin: { value: '0.070 in', instrument: 'caliper' },
   'face.runout': { value: '0.0010 in', instrument: 'tenth-indicator' },
   'stem.diameter': { value: ['0.3708 in', '0.3708 in', '0.3707 in', '0.3707 in', '0.3706 in', '0.3706 in'], instrument: 'micrometer' },
 }
@@ -55,28 +55,46 @@ describe('a valve that was looked at and measured in full', () => {
     expect(await dispositionOf({ ...sound, kind: { value: kind } })).toBe('reuse')
   })
 
-  const damages = LOOKS.flatMap((look) => choicesOf(look).filter((c) => c !== 'sound').map((c) => [look, c] as const))
+  const damages = LOOKS.flatMap((look) =>
+    choicesOf(look)
+      .filter((c) => c !== 'sound')
+      .map((c) => [look, c] as const),
+  )
   it.each(damages)('%s %s is answered by a rule, whatever the kind, mark and plating', async (look, damage) => {
     for (const kind of KINDS) {
       for (const mark of [false, true]) {
         for (const plated of [false, true]) {
-          const disposition = await dispositionOf({ ...sound, kind: { value: kind }, 'special-mark': { value: mark }, 'stem.plated': { value: plated }, [look]: { value: damage } })
+          const disposition = await dispositionOf({
+            ...sound,
+            kind: { value: kind },
+            'special-mark': { value: mark },
+            'stem.plated': { value: plated },
+            [look]: { value: damage },
+          })
           expect(['recondition', 'replace'], `${kind}, mark ${mark}, plated ${plated}`).toContain(disposition)
         }
       }
     }
   })
 
-  it.each(['tip.condition', 'face.condition'])('no damage at %s sends a filled, nitrided or titanium valve to the grinder', async (look) => {
-    for (const damage of choicesOf(look).filter((c) => c !== 'sound')) {
-      for (const kind of ['sodium-filled', 'nitrided', 'titanium']) {
-        expect(await dispositionOf({ ...sound, kind: { value: kind }, [look]: { value: damage } }), `${kind}, ${damage}`).toBe('replace')
+  it.each(['tip.condition', 'face.condition'])(
+    'no damage at %s sends a filled, nitrided or titanium valve to the grinder',
+    async (look) => {
+      for (const damage of choicesOf(look).filter((c) => c !== 'sound')) {
+        for (const kind of ['sodium-filled', 'nitrided', 'titanium']) {
+          expect(await dispositionOf({ ...sound, kind: { value: kind }, [look]: { value: damage } }), `${kind}, ${damage}`).toBe('replace')
+        }
+        expect(await dispositionOf({ ...sound, 'special-mark': { value: true }, [look]: { value: damage } }), `marked, ${damage}`).toBe(
+          'replace',
+        )
       }
-      expect(await dispositionOf({ ...sound, 'special-mark': { value: true }, [look]: { value: damage } }), `marked, ${damage}`).toBe('replace')
-    }
-  })
+    },
+  )
 
-  it.each(Object.keys(sound).filter((name) => !['kind', 'stem.plated', 'special-mark'].includes(name)))('with %s missing it is not reused', async (missing) => {
-    expect(await dispositionOf(Object.fromEntries(Object.entries(sound).filter(([name]) => name !== missing)))).toBe('undetermined')
-  })
+  it.each(Object.keys(sound).filter((name) => !['kind', 'stem.plated', 'special-mark'].includes(name)))(
+    'with %s missing it is not reused',
+    async (missing) => {
+      expect(await dispositionOf(Object.fromEntries(Object.entries(sound).filter(([name]) => name !== missing)))).toBe('undetermined')
+    },
+  )
 })
