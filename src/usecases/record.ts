@@ -1,4 +1,4 @@
-import type { Body } from '../verdict/body.ts'
+import { verdictsOf, type Body } from '../verdict/body.ts'
 import type { CompiledBook } from '../verdict/compiled.ts'
 import type { EnteredSheet } from '../verdict/entered.ts'
 import type { Judgement } from '../verdict/judge.ts'
@@ -48,7 +48,7 @@ export function recordOf(
   told: { readonly plan: Plan; readonly words: Words },
   entered: { readonly id: string; readonly receivedAt: string; readonly seq: number; readonly hash: string } | { readonly says: string },
 ): DecisionRecord {
-  const verdicts = body.verdicts.map((verdict, i): RecordVerdict => {
+  const verdicts = verdictsOf(body).map((verdict, i): RecordVerdict => {
     const words = told.words.verdicts[i]
     if (words === undefined) throw new Error(`The words of verdict ${i} are missing from the envelope.`)
     const { open, provided, set, ...rest } = words

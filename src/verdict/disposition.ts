@@ -15,6 +15,8 @@ export function dispositionOf(outcomes: readonly RuleOutcome[]): Disposition {
   if (restoring.some(met)) return 'recondition'
   if (restoring.some(unknown)) return 'undetermined'
   // A failed check that no rule answers is a fault of the rulebook: never a reuse.
-  if (checks.length === 0 || checks.some((c) => !met(c))) return 'undetermined'
+  if (checks.some((c) => !met(c))) return 'undetermined'
+  // Where no rule but advice speaks, nothing has been earned.
+  if (condemning.length + checks.length + restoring.length === 0) return 'undetermined'
   return 'reuse' // earned: every required check passed, every condemning and restoring rule false
 }

@@ -124,7 +124,7 @@ function subjectsOf(book: CompiledBook, sheet: EnteredSheet, facts: JobFacts, ou
   }
   const subjects: Subject[] = []
   for (const about of Object.keys(book.book.subjects)) {
-    if (book.about.has(about)) subjects.push({ about, part: 'job', at: ENGINE })
+    if ((book.about.get(about) ?? []).some((rule) => spokenOf(book, facts, outcomes, rule))) subjects.push({ about, part: 'job', at: ENGINE })
   }
   for (const part of has) {
     const cls = book.book.parts.get(part)
@@ -132,6 +132,18 @@ function subjectsOf(book: CompiledBook, sheet: EnteredSheet, facts: JobFacts, ou
     for (const at of positionsOf(sheet.engine, cls.place)) if (wanted.has(`${part}@${at}`)) subjects.push({ about: part, part, at })
   }
   return subjects
+}
+
+/** A set-level subject is judged when one of its rules is met, or a build choice that its rules read was stated. */
+function spokenOf(book: CompiledBook, facts: JobFacts, outcomes: Outcomes, rule: CompiledRule): boolean {
+  if (outcomes.of(rule, ENGINE).answer === 'met' && rule.kind !== 'check') return true
+  const roots = (name: string, seen = new Set<string>()): readonly string[] => {
+    const inputs = book.book.parts.get('job')?.derived.get(name)?.inputs
+    if (inputs === undefined || seen.has(name)) return [name]
+    seen.add(name)
+    return Object.values(inputs).flatMap((input) => roots(input, seen))
+  }
+  return rule.ownFacts.flatMap((name) => roots(name)).some((name) => facts.entered('job', name, ENGINE))
 }
 
 function unseenOf(book: CompiledBook, sheet: EnteredSheet, subjects: readonly Subject[]): Judgement['unseen'] {

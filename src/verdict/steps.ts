@@ -13,6 +13,8 @@ export function stepsOf(outcomes: readonly RuleOutcome[], z: number): readonly S
     if (answer === 'does not apply') continue
     const near = answer === 'not met' && compiled.kind !== 'check' && isNear(leaves, z)
     if (answer === 'not met' && compiled.kind !== 'check' && !near) continue
+    // Advice that may or may not apply decides nothing and settles nothing.
+    if (answer === 'unknown' && compiled.kind === 'advises' && compiled.rule.cautions.length === 0) continue
     steps.push({ rule: compiled.rule.id, outcome: answer, kind: compiled.kind, facts: leaves, sources: compiled.rule.sources, ...(near ? { near: true as const } : {}) })
   }
   return steps.sort((a, b) => (a.rule < b.rule ? -1 : 1))

@@ -30,7 +30,7 @@ export function tell(book: CompiledBook, facts: JobFacts, verdict: Verdict): Tol
   const part = nameOf(book.book, verdict.part)
   const subject = book.book.subjects[verdict.part]
   const own = subject === undefined ? verdict.part : 'job'
-  const says = fill(subject?.reads[verdict.disposition] ?? phrases.dispositions[verdict.disposition], { part, at: atInWords(book.book, verdict.at) })
+  const says = subject === undefined ? fill(phrases.dispositions[verdict.disposition], { part, at: atInWords(book.book, verdict.at) }) : subjectSays(book, verdict.part, verdict.disposition)
   const reasons = (kinds: readonly string[]): readonly string[] =>
     verdict.steps
       .filter((s) => kinds.includes(s.kind) && s.outcome === 'met')
@@ -52,8 +52,16 @@ export function tell(book: CompiledBook, facts: JobFacts, verdict: Verdict): Tol
     provided: verdict.provided.map((p) => providedInWords(book, facts, own, verdict.at, p)),
     open: verdict.open.map((q) => ask(book, q)),
     ground: phrases.grounds[verdict.weakestSource] ?? verdict.weakestSource,
-    ...(verdict.set === undefined ? {} : { set: fill(phrases.set, { set: fill(book.book.subjects[verdict.set]?.reads.replace ?? '', { part: '', at: '' }) }) }),
+    ...(verdict.set === undefined ? {} : { set: fill(phrases.set, { set: subjectSays(book, verdict.set, 'replace') }) }),
   }
+}
+
+/** A subject of the job and how its disposition reads, as one sentence: "The set of stem seals is renewed whole." */
+function subjectSays(book: CompiledBook, subject: string, disposition: Verdict['disposition']): string {
+  const words = book.book.subjects[subject]
+  if (words === undefined) return ''
+  const sentence = `${words.one} ${words.reads[disposition]}`
+  return `${sentence.charAt(0).toUpperCase()}${sentence.slice(1)}.`
 }
 
 export function providedInWords(book: CompiledBook, facts: JobFacts, part: string, at: string, provided: Verdict['provided'][number]): string {

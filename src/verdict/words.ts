@@ -1,8 +1,10 @@
 import { show } from '../quantity/show.ts'
+import { UNITS } from '../quantity/units.ts'
 import type { Rulebook } from '../rulebook/book.ts'
 import { portOf } from '../rulebook/positions.ts'
-import type { Fact, LimitFact } from './fact.ts'
+import type { Fact, KnownQuantity, LimitFact } from './fact.ts'
 import type { JobFacts } from './facts.ts'
+import { parse } from './open.ts'
 
 /** The name of what a verdict is about: a part class, or a subject of the job. */
 export function nameOf(book: Rulebook, about: string): string {
@@ -28,36 +30,56 @@ export function fill(phrase: string, words: Readonly<Record<string, string | num
  */
 export function reason(book: Rulebook, facts: JobFacts, part: string, at: string, template: string): string {
   const figure = (name: string): string | undefined => figureOf(book, facts, part, at, name)
-  return template
+  const said = template
     .replace(/\{([^{}|]+)\|((?:[^{}]|\{\})*)\}/g, (_mark, name: string, text: string) => {
       const shown = figure(name.trim())
       return shown === undefined ? '' : text.replaceAll('{}', shown)
     })
     .replace(/\{([^{}|]+)\}/g, (_mark, name: string) => figure(name.trim()) ?? `${labelOf(book, part, name.trim())} (not known)`)
+  return `${said.charAt(0).toUpperCase()}${said.slice(1)}`
 }
 
 /** One fact or limit as figures in words; undefined when it is not known. */
 export function figureOf(book: Rulebook, facts: JobFacts, part: string, at: string, name: string): string | undefined {
   const view = facts.of(part, at)
   if (name.includes('limit.')) return limitInWords(view.limit(name))
-  return factInWords(book, part, name, view.fact(name))
+  return factInWords(book, facts, part, name, view.fact(name))
 }
 
 function limitInWords(limit: LimitFact): string | undefined {
   return limit.state === 'known' ? show(limit.value, limit.kind, { typed: limit.typed }) : undefined
 }
 
-function factInWords(book: Rulebook, part: string, name: string, fact: Fact): string | undefined {
+function factInWords(book: Rulebook, facts: JobFacts, part: string, name: string, fact: Fact): string | undefined {
   if (fact.state !== 'known') return undefined
   if (fact.form === 'term') {
     const property = propertyOf(book, part, name)
     return fact.terms.map((t) => (typeof t === 'boolean' ? (t ? 'yes' : 'no') : property?.kind === 'choice' ? (property.choices[t]?.says ?? t) : t)).join(', ')
   }
-  const [first] = fact.readings
-  if (first === undefined) return undefined
-  if (fact.readings.length === 1) return show(first.value, fact.kind, fact.observed?.typed[0] === undefined ? {} : { typed: fact.observed.typed[0] })
   const values = fact.readings.map((r) => r.value)
-  return `${show(Math.min(...values), fact.kind, {})} to ${show(Math.max(...values), fact.kind, {})}`
+  const [first] = values
+  if (first === undefined) return undefined
+  const [typed] = fact.observed?.typed ?? []
+  if (values.length === 1 && typed !== undefined) return show(first, fact.kind, { typed })
+  const unit = unitOfJob(facts, fact)
+  const shown = (value: number): string => show(value, fact.kind, unit === undefined ? {} : { unit })
+  return values.length === 1 ? shown(first) : `${shown(Math.min(...values))} to ${shown(Math.max(...values))}`
+}
+
+/** A computed figure is said in the system in which the figures that went into it were typed: an inch shop reads inches. */
+function unitOfJob(facts: JobFacts, fact: KnownQuantity): string | undefined {
+  const inch = typedBehind(facts, fact).some((text) => UNITS.some((u) => u.system === 'inch' && u.rare !== true && u.symbol !== '' && text.includes(u.symbol)))
+  return inch ? UNITS.find((u) => u.kind === fact.kind && u.system === 'inch' && u.rare !== true)?.id : undefined
+}
+
+function typedBehind(facts: JobFacts, fact: KnownQuantity): readonly string[] {
+  if (fact.observed !== undefined) return fact.observed.typed
+  return (fact.inputs ?? []).flatMap((address) => {
+    if (address.includes('limit.')) return []
+    const { part, name, at } = parse(address as `${string}:${string}@${string}`)
+    const input = facts.fact(part, name, at)
+    return input.state === 'known' && input.form === 'quantity' ? typedBehind(facts, input) : []
+  })
 }
 
 function propertyOf(book: Rulebook, part: string, name: string): NonNullable<ReturnType<NonNullable<ReturnType<Rulebook['parts']['get']>>['properties']['get']>>['property'] | undefined {
