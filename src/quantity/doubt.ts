@@ -16,7 +16,7 @@ export function halfStepU(d: number): number {
 }
 
 /**
- * u of a value in kept units; `step` is the typed step in words.  An instrument gives U/k; without one the typed step
+ * u of a value in kept units; `step` is the typed step in words. An instrument gives U/k; without one the typed step
  * tells. An instrument can't be surer than the figure written down: the larger of the two holds.
  */
 export function doubtOf(value: number, resolution: number, step: string, context: ReadContext): Doubt | Fault {

@@ -62,8 +62,7 @@ function unitFor(value: number, kind: QuantityKind, name: string, part: Part | u
 
 /** Enough decimals for the unit's habit and for two significant digits of the value. */
 function usualDecimals(value: number, unit: Unit): number {
-  const size = figureOf(value, unit).abs();
-  return size.isZero() ? unit.decimals : Math.max(unit.decimals, decimalsFor(size.div(10)));
+  return Math.max(unit.decimals, Math.min(MOST_DECIMALS, figureOf(value, unit).toSignificantDigits(2).decimalPlaces()));
 }
 
 /**
