@@ -17,7 +17,7 @@ import type { Place } from './places.ts'
 import { appending, disclosure, made, SHOP } from './sample.ts'
 
 /** Stands wherever a test hands something in; must never come out in an error. */
-const SECRET = 'hush-Rosalind-hush'
+const SECRET = 'hush-a-name-hush'
 
 async function troubleOf(asked: Promise<unknown>): Promise<StoreTrouble> {
   const error: unknown = await asked.then(
