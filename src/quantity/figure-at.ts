@@ -93,7 +93,7 @@ function decimalOf(s: string, run: string, runEnd: number): Figure | Fault {
   const marks = run.split(mark ?? '.').length - 1;
   if (marks === 1 && groups.length === 1) {
     if (mark === '.') return make(before, after);
-    const comma = make(before, after, ['the comma was read as a decimal point']);
+    const comma = { ...make(before, after, ['the comma was read as a decimal point']), comma: true as const };
     return inThrees([before, after]) ? { ...comma, thousands: make(before + after, '', ['the comma was read as a mark between thousands']) } : comma;
   }
   if (marks === 1 && inThrees(groups)) return make(groups.join(''), after);

@@ -21,6 +21,10 @@ export interface Figure {
   readonly notes: readonly string[];
   /** "1,200" read with the comma between thousands, where the first reading takes it for a decimal comma. */
   readonly thousands?: Figure;
+  /** Written with a decimal comma, as no inch shop does. */
+  readonly comma?: true;
+  /** "half", "two and a half": said so of thou, of inches and of millimetres alike. */
+  readonly halves?: true;
   /** "ten-thousandths": ten of them, or tenths of them? */
   readonly hyphened?: true;
 }

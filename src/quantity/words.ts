@@ -2,7 +2,7 @@
 import { fault } from './fault.ts';
 import type { Fault } from './fault.ts';
 import { exact } from './exact.ts';
-import { fractionOf } from './figure.ts';
+import { fractionOf, isFault } from './figure.ts';
 import type { Figure } from './figure.ts';
 
 const SMALL = ['zero', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten', 'eleven', 'twelve', 'thirteen',
@@ -12,6 +12,9 @@ const TENS = ['twenty', 'thirty', 'forty', 'fifty', 'sixty', 'seventy', 'eighty'
 const PARTS: Readonly<Record<string, number>> = {
   half: 2, halve: 2, quarter: 4, fourth: 4, eighth: 8, sixteenth: 16, 'thirty-second': 32, 'sixty-fourth': 64,
 };
+
+/** Up to quarters, the word alone does not tell the unit; sixteenths are of an inch. */
+const HALVES = 4;
 
 interface Word {
   readonly text: string;
@@ -65,6 +68,11 @@ function share(words: readonly Word[], at: number): { n: number; d: number; next
   return n === undefined || d === undefined || n.n >= d.n ? undefined : { n: n.n, d: d.n, next: d.next };
 }
 
+function spokenFraction(whole: string, n: string, d: number, end: number): Figure | Fault {
+  const figure = fractionOf(whole, n, String(d), end);
+  return d > HALVES || isFault(figure) ? figure : { ...figure, halves: true };
+}
+
 const endOf = (words: readonly Word[], next: number): number => words[next - 1]?.end ?? 0;
 
 function counted(words: readonly Word[], n: number, next: number): Figure {
@@ -77,7 +85,7 @@ function counted(words: readonly Word[], n: number, next: number): Figure {
 export function wordsFigure(s: string, i: number): Figure | Fault | undefined {
   const words = wordsFrom(s, i);
   const whole = share(words, 0);
-  if (whole !== undefined) return fractionOf('0', String(whole.n), String(whole.d), endOf(words, whole.next));
+  if (whole !== undefined) return spokenFraction('0', String(whole.n), whole.d, endOf(words, whole.next));
   const count = cardinal(words, 0) ?? (isArticle(words[0]) && words.length > 1 ? { n: 1, next: 1 } : undefined);
   const after = words[count?.next ?? 0]?.text;
   if (after === 'point') return pointFigure(words, count?.n ?? 0, (count?.next ?? 0) + 1);
@@ -106,7 +114,7 @@ function pointFigure(words: readonly Word[], whole: number, from: number): Figur
 function andShare(words: readonly Word[], whole: string, at: number): Figure | Fault | undefined {
   if (words[at]?.text !== 'and') return undefined;
   const more = share(words, at + 1);
-  return more === undefined ? undefined : fractionOf(whole, String(more.n), String(more.d), endOf(words, more.next));
+  return more === undefined ? undefined : spokenFraction(whole, String(more.n), more.d, endOf(words, more.next));
 }
 
 /** Digits followed by words: "3 sixteenths", "2 and a half". */
@@ -114,6 +122,6 @@ export function wordsFraction(s: string, digits: string, end: number): Figure | 
   const gap = s[end] === ' ' || s[end] === '-' ? 1 : 0;
   const words = gap === 0 ? [] : wordsFrom(s, end + gap);
   const d = part(words, 0);
-  if (d !== undefined && digits.length <= 2 && Number(digits) < d.n) return fractionOf('0', digits, String(d.n), endOf(words, d.next));
+  if (d !== undefined && digits.length <= 2 && Number(digits) < d.n) return spokenFraction('0', digits, d.n, endOf(words, d.next));
   return andShare(words, digits, 0);
 }

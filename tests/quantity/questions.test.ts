@@ -15,6 +15,10 @@ describe('asks back instead of guessing', () => {
     ['0.002', RUNOUT, 'unit-missing', ['0.002 in', '0.002 mm', '0.002 thou']],
     // Only millimetres are plausible, but inches miss by less than four times: it could be a worn part, or a slip.
     ['0.3', MARGIN, 'unit-missing', ['0.3 mm']],
+    ['half', LENGTH, 'unit-missing', ['1/2 thou', '1/2 mm', '1/2 in']],
+    ['two and a half', LENGTH, 'unit-missing', ['2-1/2 thou', '2-1/2 mm', '2-1/2 in']],
+    // Three decimals after a comma are no inch shop's writing.
+    ['0,015', { kind: 'length', label: 'clearance', plausible: { lo: 0.02, hi: 0.4 } }, 'unit-missing', ['0.015 in']],
     ['110', LOAD, 'unit-missing', ['110 lb', '110 kgf']],
     ['120', TEMPERATURE, 'unit-missing', ['120 °C', '120 °F']],
     ['120°', TEMPERATURE, 'unit-ambiguous', ['120 °C', '120 °F']],

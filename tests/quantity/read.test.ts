@@ -26,7 +26,7 @@ describe('lengths as people write them: value and step in inches', () => {
   it.each<[string, number, number]>([
     ['5/64', 5, 64], ['5/64"', 5, 64], ['5 / 64 in', 5, 64], ['5⁄64', 5, 64], ['1-1/16', 17, 16], ['1 1/16 in', 17, 16], ['1 1/16"', 17, 16], ['1–1/16', 17, 16],
     ['2 3/64"', 131, 64], ['1-1/2', 3, 2], ['1½', 3, 2], ['1-½ in', 3, 2], ['¾"', 3, 4], ['3/32', 3, 32], ['1/64 in', 1, 64], ['1 and 1/16 in', 17, 16],
-    ['sixteenth', 1, 16], ['a thirty-second', 1, 32], ['three sixteenths', 3, 16], ['five sixty-fourths of an inch', 5, 64], ['3 sixteenths', 3, 16], ['one and three quarters', 7, 4],
+    ['sixteenth', 1, 16], ['a thirty-second', 1, 32], ['three sixteenths', 3, 16], ['five sixty-fourths of an inch', 5, 64], ['3 sixteenths', 3, 16], ['one and three quarters inch', 7, 4],
   ])('%s is %d/%d in', (typed, n, d) => {
     const read = mustRead(typed);
     // One division of two whole numbers rounds once, as the reader must.
