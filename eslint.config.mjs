@@ -10,7 +10,7 @@ const portable = [
   { selector: "Identifier[name='Intl'], Identifier[name='localeCompare'], Identifier[name=/^toLocale/]", message: 'Locales differ between machines; compare with < and format with toFixed.' },
   { selector: "Identifier[name='Date'], MemberExpression[object.name='performance'], MemberExpression[object.name='crypto'][property.name=/^(getRandomValues|randomUUID)$/]", message: 'Deciding code has no clock and no chance: take them as arguments.' },
 ]
-const zodWhole = { selector: "ImportDeclaration[source.value='zod'] > :not(ImportNamespaceSpecifier)", message: "Write import * as z from 'zod': the named import bundles every locale." }
+const zodWhole = { selector: "ImportDeclaration[source.value='zod'] > :matches(ImportSpecifier, ImportDefaultSpecifier)", message: "Write import * as z from 'zod': the named import bundles every locale." }
 const engineListeners = { selector: "CallExpression[callee.property.name=/^(on|stop)$/][callee.object.name=/engine/i]", message: 'Listeners pile up and stop() ends other runs; use what run() returns.' }
 
 export default tseslint.config(

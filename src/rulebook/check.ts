@@ -7,6 +7,8 @@ import type { Condition, Leaf, Rule } from './schema/rule.ts'
 
 /** At most six required checks a part class, so that reuse can be had in a working day. */
 const MOST_CHECKS = 6
+/** Names listed in a mend before the list would drown the sentence. */
+const MOST_LISTED = 40
 const ORDERING = new Set(['at-most', 'above', 'at-least', 'below'])
 
 /** Everything that one file can't say of itself: that what it names exists, and means the same kind of thing there. */
@@ -162,5 +164,5 @@ function checkEngines(book: Rulebook): readonly Fault[] {
 }
 
 function unknown(where: string, what: string, id: string, known: Iterable<string>): Fault {
-  return fault(`${what}-unknown`, where, `No ${what} is called ${id}.`, `Known are ${[...known].slice(0, 40).join(', ')}.`, id)
+  return fault(`${what}-unknown`, where, `No ${what} is called ${id}.`, `Known are ${[...known].slice(0, MOST_LISTED).join(', ')}.`, id)
 }

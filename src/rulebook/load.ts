@@ -1,4 +1,4 @@
-import * as z from 'zod'
+import type * as z from 'zod'
 import { fault, pointer, Refused, type Fault } from '../quantity/fault.ts'
 import { instrumentsFile, readInstruments } from '../quantity/instrument.ts'
 import type { LimitEntry, PartClass, PropertyEntry, Rulebook } from './book.ts'

@@ -4,7 +4,8 @@ import type { Property } from '../rulebook/schema/properties.ts'
 import type { ShopLayer } from './shop.ts'
 
 /** Room for the last bits of a division: an instrument's own uncertainty counts as its own. */
-const HAIR = 1 + 1e-9
+const LAST_BITS = 1e-9
+const HAIR = 1 + LAST_BITS
 
 /** Standard uncertainty that one instrument can give at a value, kept units; undefined when it isn't in the book. */
 export function instrumentU(book: Rulebook, id: string, value: number): number | undefined {

@@ -71,7 +71,7 @@ function verdictOf(book: CompiledBook, shop: ShopLayer, facts: JobFacts, outcome
     steps,
     open: openQuestions(book, shop, facts, outcomes, waiting),
     provided: restores.flatMap((o) => providedOf(o, facts)),
-    opens: applying.filter((o) => o.answer === 'met').flatMap((o) => o.compiled.rule.then.opens.flatMap((opened) => spotsOpened(book, facts, opened, o.at))).sort(),
+    opens: [...new Set(applying.filter((o) => o.answer === 'met').flatMap((o) => o.compiled.rule.then.opens.flatMap((opened) => spotsOpened(book, facts, opened, o.at))))].sort(),
     tally: {
       checks: checks.length,
       passed: checks.filter((c) => c.answer === 'met').length,

@@ -101,10 +101,12 @@ function stageIndex(book: CompiledBook, stage: string): number {
   return book.book.order.stages.findIndex((s) => s.id === stage)
 }
 
-/** Operations in working order; by id within a stage. */
+/** Operations in working order: by stage, and within one as rules/job/operations.json lists them. */
 function inOrder(book: CompiledBook, orders: Orders): readonly string[] {
   const stage = (op: string): number => stageIndex(book, book.book.operations[op]?.stage ?? '')
-  return [...orders.keys()].sort((a, b) => stage(a) - stage(b) || (a < b ? -1 : 1))
+  return Object.keys(book.book.operations)
+    .filter((op) => orders.has(op))
+    .sort((a, b) => stage(a) - stage(b))
 }
 
 function workOrder(book: CompiledBook, judgement: Judgement, orders: Orders): readonly WorkLine[] {
@@ -163,6 +165,9 @@ function partsList(book: CompiledBook, sheet: EnteredSheet, judgement: Judgement
   const lines = new Map<string, { quantity: number; for: string[]; hold?: string }>()
   const add = (item: string, quantity: number, reason_: string, hold?: string): void => {
     const line = lines.get(item) ?? { quantity: 0, for: [] }
+    // Two reasons for the same thing at the same place are one thing: a new valve and a new retainer share their keepers.
+    const place = reason_.slice(reason_.indexOf('@'))
+    if (line.for.some((f) => f.slice(f.indexOf('@')) === place)) return
     line.quantity += quantity
     line.for.push(reason_)
     if (hold !== undefined) line.hold = hold

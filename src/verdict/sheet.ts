@@ -5,32 +5,35 @@ import { fault, pointer, Refused, type Fault } from '../quantity/fault.ts'
 /** Nesting deeper than this is no finding sheet. */
 const DEEPEST = 12
 const MOST_FINDINGS = 4000
+const MOST_READINGS = 24
+/** Longest texts, in characters: generous for a person, small for a machine. */
+const LONGEST = { value: 200, name: 120, id: 60, unit: 20, note: 2000 } as const
 
 /**
  * A value as the person wrote it. A JSON number keeps its digits as typed ("1.700"), since they tell how finely it was read.
  */
-const scalar = z.union([z.string().max(200), z.boolean(), z.instanceof(LosslessNumber).transform((n) => n.toString()), z.number().transform(String)])
+const scalar = z.union([z.string().max(LONGEST.value), z.boolean(), z.instanceof(LosslessNumber).transform((n) => n.toString()), z.number().transform(String)])
 export const NOT_MEASURED = 'not measured'
 
 export const findingSchema = z.strictObject({
   part: z.string(),
-  at: z.string().max(60).optional(),
+  at: z.string().max(LONGEST.id).optional(),
   property: z.string(),
   /** "12 thou", 0.3048, true, "chipped"; several readings as a list; "not measured" where it was asked and not taken. */
-  value: z.union([scalar, z.array(scalar).min(1).max(24)]),
-  unit: z.string().max(20).optional(),
+  value: z.union([scalar, z.array(scalar).min(1).max(MOST_READINGS)]),
+  unit: z.string().max(LONGEST.unit).optional(),
   instrument: z.string().optional(),
-  by: z.string().min(1).max(120).optional(),
+  by: z.string().min(1).max(LONGEST.name).optional(),
   observedAt: z.iso.datetime({ offset: true, error: 'Write the time as 2031-04-02T10:15:00+02:00, with the shop\'s offset.' }).optional(),
-  note: z.string().max(2000).optional(),
+  note: z.string().max(LONGEST.note).optional(),
 })
 export type Finding = z.infer<typeof findingSchema>
 
 /** A finding sheet: the one form in which everything comes in, by whatever door. */
 export const sheetSchema = z.strictObject({
   $schema: z.string().optional(),
-  job: z.string().min(1).max(120),
-  engine: z.string().min(1).max(60),
+  job: z.string().min(1).max(LONGEST.name),
+  engine: z.string().min(1).max(LONGEST.id),
   stage: z.enum(['received', 'returned']).default('received'),
   build: z.record(z.string(), scalar).default({}),
   findings: z.array(findingSchema).max(MOST_FINDINGS).default([]),
@@ -64,7 +67,7 @@ function sheetFaults(issue: z.core.$ZodIssue, json: unknown): readonly Fault[] {
   const path = issue.path.map((p) => (typeof p === 'number' ? p : String(p)))
   const value = path.reduce<unknown>((at, key) => (at !== null && typeof at === 'object' ? (at as Record<string | number, unknown>)[key] : undefined), json)
   if (issue.code === 'unrecognized_keys') {
-    return issue.keys.map((key) => fault('key-unknown', pointer(...path, key), `A sheet has no field "${key.slice(0, 60)}" here.`, `Fields here are ${fieldsAt(path)}.`))
+    return issue.keys.map((key) => fault('key-unknown', pointer(...path, key), `A sheet has no field "${key.slice(0, LONGEST.id)}" here.`, `Fields here are ${fieldsAt(path)}.`))
   }
   const missing = value === undefined
   const last = String(path[path.length - 1] ?? 'sheet')

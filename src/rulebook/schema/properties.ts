@@ -5,6 +5,9 @@ import { $schema, factName, id, limitName, propertyName, quantityKind, sentence,
 export const place = z.enum(['valve', 'cylinder', 'engine'])
 export type Place = z.infer<typeof place>
 
+/** 1 a look, 2 one instrument, 3 a set-up. */
+const MOST_EFFORT = 3
+
 const common = {
   label: sentence,
   /** Words people use for it at the counter. */
@@ -16,7 +19,7 @@ const common = {
   /** Found by looking; a visual procedure may answer it. */
   visual: z.boolean().default(false),
   /** Work at the bench: 1 a look, 2 one instrument, 3 a set-up. Easier questions are asked first. */
-  effort: z.int().min(1).max(3).default(1),
+  effort: z.int().min(1).max(MOST_EFFORT).default(1),
 }
 
 const quantityProperty = z.strictObject({

@@ -26,7 +26,9 @@ export const ruleId = z
   .string()
   .regex(/^[a-z0-9]+(-[a-z0-9]+)*\.[a-z0-9]+(-[a-z0-9]+)*$/, 'write it like "valve.tip-spalled"')
 
-export const sentence = z.string().min(3)
+/** Shorter than this says nothing. */
+const SHORTEST = 3
+export const sentence = z.string().min(SHORTEST)
 
 /** Where a figure or rule comes from, and how far it may decide by itself. */
 export const provenance = z.enum(['published', 'common practice', 'from memory'])
