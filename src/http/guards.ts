@@ -1,0 +1,74 @@
+/** What stands round every route: request ids, security headers, and answers for what goes wrong. */
+import type { ErrorHandler, Hono, MiddlewareHandler, NotFoundHandler } from 'hono'
+import { HTTPException } from 'hono/http-exception'
+import { methodNotAllowed } from 'hono/method-not-allowed'
+import { requestId } from 'hono/request-id'
+import { secureHeaders } from 'hono/secure-headers'
+import type { DoorEnv } from './env.ts'
+import { oneProblem, problemOf, problemResponse, Stopped } from './problem.ts'
+
+/** Told to whoever runs the service when it failed: never with what was sent. */
+export type Report = (line: string) => void
+
+/** Puts the guards on an app. To be called before its routes are added. */
+export function guard(app: Hono<DoorEnv>, report: Report): void {
+  app.use(requestId())
+  // No script runs on any page, so a page that was tampered with can't run one either.
+  app.use(
+    secureHeaders({
+      contentSecurityPolicy: {
+        defaultSrc: ["'none'"],
+        styleSrc: ["'self'", "'unsafe-inline'"],
+        imgSrc: ["'self'", 'data:'],
+        formAction: ["'self'"],
+        baseUri: ["'none'"],
+        frameAncestors: ["'none'"],
+      },
+      xFrameOptions: 'DENY',
+      // Whoever puts this behind TLS answers for their other host names themselves.
+      strictTransportSecurity: 'max-age=15552000',
+    }),
+  )
+  app.use(wrongMethod(app))
+  app.notFound(nothingHere)
+  app.onError(failed(report))
+}
+
+const wrongMethod = (app: Hono<DoorEnv>): MiddlewareHandler<DoorEnv> =>
+  methodNotAllowed({
+    app,
+    onMethodNotAllowed: (c, methods) => {
+      const allow = methods.join(', ')
+      return problemResponse(oneProblem(405, 'method-not-allowed', `${c.req.method} does not work here.`, `Use ${allow}.`), { allow })
+    },
+  })
+
+const nothingHere: NotFoundHandler<DoorEnv> = () =>
+  problemResponse(
+    oneProblem(
+      404,
+      'not-found',
+      'There is nothing at this address.',
+      'README.md lists the addresses; GET /v1/vocabulary is a place to start.',
+    ),
+  )
+
+const failed =
+  (report: Report): ErrorHandler<DoorEnv> =>
+  (error, c) => {
+    if (error instanceof Stopped) return problemResponse(error.problem, error.headers)
+    if (error instanceof HTTPException && error.res !== undefined) return error.getResponse()
+    const shown = problemOf(error, c.get('requestId'))
+    if (shown.status >= 500)
+      report(
+        `${c.get('requestId')} ${c.req.method} ${c.req.path}: ${error.name}: ${error.message}${shown.status === 500 ? `\n${framesOf(error)}` : ''}`,
+      )
+    return problemResponse(shown)
+  }
+
+/** The places of a stack without the message above them, which may repeat what was sent. */
+const framesOf = (error: Error): string =>
+  (error.stack ?? '')
+    .split('\n')
+    .filter((line) => /^\s+at /.test(line))
+    .join('\n')
