@@ -64,7 +64,7 @@ function entryFor(book: CompiledBook, part: string, name: string): PropertyEntry
   if (entry !== undefined) return entry
   const kind = factKindOf(book.book.parts, part, name)
   if (kind?.form !== 'quantity') throw new Error(`A case gives ${part}:${name}, which is no property and no computed figure.`)
-  return { name, property: { kind: kind.kind, label: name, words: [], ask: name, visual: false, effort: 1, plausible: ['', ''], instruments: [] } }
+  return { name, property: { kind: kind.kind, label: name, words: [], ask: name, visual: false, effort: 1, stated: false, plausible: ['', ''], instruments: [] } }
 }
 
 function spotsOf(book: CompiledBook, engine: Engine, part: string, at: string): readonly string[] {

@@ -55,8 +55,9 @@ export function readValue(book: Rulebook, engine: Engine, shop: ShopLayer, entry
       ...(shop.tenths === undefined ? {} : { tenths: shop.tenths }),
     })
     if (reading.ok) {
-      readings.push(reading.quantity)
-      notes.push(...reading.quantity.notes)
+      const { quantity } = reading
+      readings.push(property.stated ? { ...quantity, u: 0, uFrom: 'exact' } : quantity)
+      if (!property.stated) notes.push(...quantity.notes)
     } else faults.push(...reading.faults)
   })
   return faults.length > 0 ? { ok: false, faults } : { ok: true, value: { form: 'quantity', readings }, notes }

@@ -8,7 +8,7 @@ import { literalMeasure } from '../rulebook/literal.ts'
 import type { Facts } from './condition.ts'
 import type { EnteredFinding, EnteredSheet } from './entered.ts'
 import { factKey, type Fact, type FactKey, type KnownQuantity, type LimitFact, type Missing, type Origin, type Reading } from './fact.ts'
-import { factOnSheet, layersOf, limitOnSheet } from './sheet-figures.ts'
+import { factOnSheet, layersOf, limitOnSheet, unstatedChoices } from './sheet-figures.ts'
 import type { ShopLayer } from './shop.ts'
 import { bestU } from './best-instrument.ts'
 
@@ -98,6 +98,8 @@ export class JobFacts {
     if (found !== undefined) return this.#fromFinding(found, part, name, key)
     const derived = cls?.derived.get(name)
     if (derived !== undefined) return this.#compute(derived, part, at)
+    const unstated = unstatedChoices(this.#book, this.#sheet, 'facts', part, name)
+    if (unstated.length > 0) return missing('missing', unstated.map((choice) => factKey('job', choice, ENGINE)))
     return this.#fromSheet(cls, part, name, at) ?? missing('missing', [key])
   }
 
@@ -196,6 +198,8 @@ export class JobFacts {
     const entry = this.#book.parts.get(part)?.limits.get(id)
     if (entry === undefined) return missing('no limit', [])
     const common = { state: 'known', id: `${part}:${id}`, kind: entry.kind, whenTooClose: entry.whenTooClose } as const
+    const unstated = unstatedChoices(this.#book, this.#sheet, 'limits', part, id)
+    if (unstated.length > 0) return missing('missing', unstated.map((choice) => factKey('job', choice, ENGINE)))
     const sheet = limitOnSheet(this.#layers, part, id, at)
     if (sheet !== undefined) return { ...common, value: literalMeasure(sheet.typed, entry.kind), typed: sheet.typed, from: sheet.from }
     const own = this.#shop.limits.find((l) => l.part === part && l.limit === id)

@@ -38,7 +38,16 @@ export function openQuestions(book: CompiledBook, shop: ShopLayer, facts: JobFac
     const own = ownKey(leaf.fact, outcome)
     const why = leaf.why ?? 'missing'
     const addresses: readonly FactKey[] = leaf.needs !== undefined && leaf.needs.length > 0 ? leaf.needs : [own]
-    for (const address of addresses) note(address, why, for_, leaf)
+    for (const address of addresses.flatMap((a) => (why === 'too close' ? doubtful(a) : [a]))) note(address, why, for_, leaf)
+  }
+
+  /** A computed figure is too close because of what went into it: the readings that carry the doubt. */
+  function doubtful(address: FactKey): readonly FactKey[] {
+    const { part, name, at } = parse(address)
+    const fact = facts.fact(part, name, at)
+    if (fact.state !== 'known' || fact.form !== 'quantity') return []
+    if (fact.origin !== 'computed') return fact.readings.some((r) => r.u > 0) ? [address] : []
+    return (fact.inputs ?? []).filter((i): i is FactKey => !i.includes('limit.')).flatMap(doubtful)
   }
 
   function note(address: FactKey, why: Why, for_: RuleOutcome, leaf: LeafTrace): void {

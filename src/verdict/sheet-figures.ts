@@ -28,6 +28,19 @@ export function layersOf(book: Rulebook, sheet: EnteredSheet): readonly Layer[] 
   return layers
 }
 
+/**
+ * Choices of casting or card that nobody has stated and that would speak of this figure: which figure holds hangs on them,
+ * so the engine's own must not stand in.
+ */
+export function unstatedChoices(book: Rulebook, sheet: EnteredSheet, of: 'facts' | 'limits', part: string, name: string): readonly string[] {
+  const { engine } = sheet
+  return [...(book.parts.get('job')?.properties ?? [])].flatMap(([property, { property: p }]) => {
+    if (p.kind !== 'card' || sheet.build.get(property)?.form === 'term') return []
+    const offered = p.cards === 'castings' ? engine.castings : (engine.cards[p.cards] ?? {})
+    return Object.values(offered).some((layer) => layer[of][part]?.[name] !== undefined) ? [property] : []
+  })
+}
+
 /** What the sheets say of a fact, strongest layer first. */
 export function factOnSheet(layers: readonly Layer[], part: string, name: string, at: string): SheetValue | undefined {
   for (const layer of layers) {

@@ -31,7 +31,7 @@ const SOUND: Readonly<Record<string, readonly Finding[]>> = {
 
 async function dispositionOf(part: string, findings: readonly Finding[]): Promise<string | undefined> {
   const shop = NO_SHOP(book.book.confidence.default)
-  const sheet = sheetFrom({ job: 'a valve train', engine: 'QL-8S', build: { casting: 'QS-2', camshaft: 'stock' }, findings })
+  const sheet = sheetFrom({ job: 'a valve train', engine: 'QL-8S', build: { casting: 'QS-2', camshaft: 'stock', springs: 'stock' }, findings })
   const judgement = await judge(book, enterSheet(book.book, sheet, shop, { name: (t) => t, note: (t) => t }), shop, { secondOpinion: true })
   const verdict = judgement.verdicts.find((v) => v.part === part && (v.at === '3E' || v.at === '3'))
   expect(verdict?.disagreement).toBeUndefined()

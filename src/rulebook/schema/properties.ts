@@ -27,6 +27,8 @@ const quantityProperty = z.strictObject({
   ...common,
   /** Outside this the entry is questioned, never computed with: [least, most] as typed. */
   plausible: z.tuple([z.string(), z.string()]),
+  /** Stated, not measured (a planned cut, a nominal ratio): the figure as typed, without doubt. */
+  stated: z.boolean().default(false),
   /** Instruments that suit, by id; the first is the one to ask for. */
   instruments: z.array(id).default([]),
   /** Set where several readings belong together: stations along the part and axes across it. */
