@@ -38,7 +38,7 @@ export function createService({
   return { db, book, editions: new EditionShelf(book), now, newId, randomHex }
 }
 
-/** The whole service as one app that answers requests. `report` is told of failures, never with what was sent. */
+/** The whole service as one app that answers requests. `report` is told of failures. */
 export function createApp(service: Service, { report = console.error }: { readonly report?: Report } = {}): Hono<DoorEnv> {
   const app = new Hono<DoorEnv>()
   guard(app, report)

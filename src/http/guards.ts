@@ -7,12 +7,17 @@ import { secureHeaders } from 'hono/secure-headers'
 import type { DoorEnv } from './env.ts'
 import { oneProblem, problemOf, problemResponse, Stopped } from './problem.ts'
 
-/** Told to whoever runs the service when it failed: never with what was sent. */
+/** Told to whoever runs the service when it failed, and to nobody else: an error's own words may hold a piece of what was sent. */
 export type Report = (line: string) => void
 
 /** Puts the guards on an app. To be called before its routes are added. */
 export function guard(app: Hono<DoorEnv>, report: Report): void {
   app.use(requestId())
+  // The id that was set above does not reach a response that was built without the context, as problems are.
+  app.use(async (c, next) => {
+    await next()
+    c.header('x-request-id', c.get('requestId'))
+  })
   // No script runs on any page, so a page that was tampered with can't run one either.
   app.use(
     secureHeaders({

@@ -69,6 +69,11 @@ const FAULTS: Readonly<Record<string, Meaning>> = {
     'The same property at the same place was given twice, differently. Several readings of one property are sent as a list.',
   ],
   declined: ['Not judged here', 'This work is outside what the service may judge, whatever the findings.'],
+  // The form and the command
+  'both-given': ['Given and not measured', 'A value is given, and the field is marked as not measured too.'],
+  'job-missing': ['No job', 'The ledger enters nothing without the job it belongs to.'],
+  'nothing-entered': ['Nothing entered', 'No field was filled in.'],
+  'too-large': ['Too large a sheet', 'The text is larger than any sheet.'],
   // Figures as people write them
   'not-a-number': ['No figure', 'What is written does not read as a figure.'],
   'not-one-figure': ['Not one figure', 'There is more than one figure, or a bound or a spread, where one reading is asked for.'],
