@@ -1,3 +1,4 @@
+import { ENGINE } from '../rulebook/positions.ts'
 import type { LeafTrace } from './condition.ts'
 import type { EnteredSheet, EnteredValue, ShownExpansion } from './entered.ts'
 import type { Fact, FactKey, StandingLimit } from './fact.ts'
@@ -25,10 +26,21 @@ export interface BodyFact {
   readonly inputs?: readonly string[]
 }
 
-/** A leaf as the body keeps it: its limit by place in the body's table of limits, what it waits for only where that is another fact. */
-export type BodyLeaf = Omit<LeafTrace, 'limit'> & { readonly limit?: number }
-export type BodyStep = Omit<Step, 'facts'> & { readonly facts: readonly BodyLeaf[] }
+/**
+ * A leaf as the body keeps it: its question and limit by their places in the body's tables; its reading only where it is
+ * not the part's own fact, which stands in the table of facts; what it waits for only where that is another fact.
+ */
+export interface BodyLeaf extends Omit<LeafTrace, 'fact' | 'operator' | 'against' | 'limit'> {
+  readonly asks: number
+  readonly limit?: number
+}
+export interface BodyStep extends Pick<Step, 'rule' | 'outcome' | 'near'> {
+  readonly facts: readonly BodyLeaf[]
+}
 export type BodyVerdict = Omit<Verdict, 'steps'> & { readonly steps: readonly BodyStep[] }
+
+/** What a leaf asks: the fact, the operator, and the literal it is held against. */
+export type Asked = Pick<LeafTrace, 'fact' | 'operator' | 'against'>
 
 /**
  * What is hashed: normalised facts, verdicts with their steps, and the versions of everything that made them.
@@ -47,12 +59,19 @@ export interface Body {
   readonly expansions: readonly ShownExpansion[]
   readonly facts: readonly BodyFact[]
   readonly limits: readonly StandingLimit[]
+  readonly asks: readonly Asked[]
+  readonly rules: Readonly<Record<string, Pick<Step, 'kind' | 'sources'>>>
   readonly verdicts: readonly BodyVerdict[]
   readonly unseen: Judgement['unseen']
 }
 
 export function bodyOf(sheet: EnteredSheet, judgement: Judgement, edition: string, confidence: string): Body {
-  const limits = limitTable(judgement.verdicts)
+  const steps = judgement.verdicts.flatMap((v) => v.steps)
+  const leaves = steps.flatMap((s) => s.facts)
+  const limits = tableOf(leaves.flatMap((l) => (l.limit === undefined ? [] : [l.limit])))
+  const asks = tableOf(leaves.map(askedOf))
+  const facts = bodyFacts(judgement.facts.consulted())
+  const own = ownFacts(facts)
   return {
     form: 'witnessmark/body@1',
     job: sheet.job,
@@ -64,49 +83,75 @@ export function bodyOf(sheet: EnteredSheet, judgement: Judgement, edition: strin
     confidence,
     build: Object.fromEntries([...sheet.build].map(([name, value]) => [name, typed(value)])),
     expansions: sheet.expansions,
-    facts: bodyFacts(judgement.facts.consulted()),
-    limits: limits.map(({ limit }) => limit),
-    verdicts: judgement.verdicts.map((v) => compact(v, limits)),
+    facts,
+    limits: limits.entries,
+    asks: asks.entries,
+    rules: Object.fromEntries(steps.map((s) => [s.rule, { kind: s.kind, sources: s.sources }])),
+    verdicts: judgement.verdicts.map((v) => compact(v, own, asks.place, limits.place)),
     unseen: judgement.unseen,
   }
 }
 
-/** The verdicts of a body with their limits written out again. */
+/** The verdicts of a body with their tables written out again: what the judge made, word for word. */
 export function verdictsOf(body: Body): readonly Verdict[] {
+  const own = ownFacts(body.facts)
   return body.verdicts.map((v) => ({
     ...v,
-    steps: v.steps.map((step) => ({
-      ...step,
-      facts: step.facts.map(({ limit: index, ...leaf }): LeafTrace => {
-        const limit = index === undefined ? undefined : body.limits[index]
-        return limit === undefined ? leaf : { ...leaf, limit }
-      }),
-    })),
+    steps: v.steps.map(({ rule, facts: leaves, ...step }): Step => {
+      const { kind = 'advises', sources = [] } = body.rules[rule] ?? {}
+      return { rule, kind, sources, ...step, facts: leaves.map((leaf) => written(body, own, v, leaf)) }
+    }),
   }))
 }
 
-interface TableLine {
-  readonly key: string
-  readonly limit: StandingLimit
+function written(body: Body, own: OwnFacts, verdict: BodyVerdict, { asks, limit: index, ...leaf }: BodyLeaf): LeafTrace {
+  const asked = body.asks[asks]
+  if (asked === undefined) throw new Error(`The body asks a question that it does not list (${asks}).`)
+  const fact = own(asked.fact, verdict)
+  const limit = index === undefined ? undefined : body.limits[index]
+  return { ...asked, ...(fact === undefined ? {} : { value: fact.value, ...(fact.u === undefined ? {} : { u: fact.u }) }), ...leaf, ...(limit === undefined ? {} : { limit }) }
 }
 
-function limitTable(verdicts: readonly Verdict[]): readonly TableLine[] {
-  const table = new Map<string, StandingLimit>()
-  for (const v of verdicts) for (const s of v.steps) for (const { limit } of s.facts) if (limit !== undefined) table.set(JSON.stringify(limit), limit)
-  return [...table].map(([key, limit]) => ({ key, limit })).sort((a, b) => (a.limit.id < b.limit.id ? -1 : a.limit.id > b.limit.id ? 1 : a.key < b.key ? -1 : 1))
+const askedOf = ({ fact, operator, against }: LeafTrace): Asked => ({ fact, operator, ...(against === undefined ? {} : { against }) })
+
+type OwnFacts = (name: string, verdict: Pick<Verdict, 'part' | 'at'>) => BodyFact | undefined
+
+/** A part's own fact from the table; a subject of the job reads the job's. */
+function ownFacts(facts: readonly BodyFact[]): OwnFacts {
+  const table = new Map(facts.flatMap((f) => f.at.map((at) => [`${f.part}:${f.fact}@${at}`, f] as const)))
+  return (name, { part, at }) => table.get(`${part}:${name}@${at}`) ?? (at === ENGINE ? table.get(`job:${name}@${at}`) : undefined)
 }
 
-function compact(verdict: Verdict, limits: readonly TableLine[]): BodyVerdict {
+interface Table<T> {
+  readonly entries: readonly T[]
+  readonly place: (entry: T) => number
+}
+
+/** Distinct entries in an order that hangs on themselves alone. */
+function tableOf<T>(all: readonly T[]): Table<T> {
+  const distinct = new Map(all.map((entry) => [JSON.stringify(entry), entry] as const))
+  const keys = [...distinct.keys()].sort()
+  const places = new Map(keys.map((key, i) => [key, i] as const))
+  return { entries: keys.flatMap((key) => distinct.get(key) ?? []), place: (entry) => places.get(JSON.stringify(entry)) ?? -1 }
+}
+
+function compact(verdict: Verdict, ownOf: OwnFacts, asks: Table<Asked>['place'], limits: Table<StandingLimit>['place']): BodyVerdict {
   return {
     ...verdict,
-    steps: verdict.steps.map((step) => ({
-      ...step,
-      facts: step.facts.map(({ limit, needs, ...leaf }): BodyLeaf => {
-        const key = JSON.stringify(limit)
-        const another = needs?.filter((n) => n !== `${verdict.part}:${leaf.fact}@${verdict.at}`) ?? []
+    steps: verdict.steps.map(({ rule, outcome, near, facts }) => ({
+      rule,
+      outcome,
+      ...(near === undefined ? {} : { near }),
+      facts: facts.map((leaf): BodyLeaf => {
+        const { fact, operator: _operator, against: _against, limit, needs, value, u, ...rest } = leaf
+        const inTable = JSON.stringify(value) === JSON.stringify(ownOf(fact, verdict)?.value)
+        const another = needs?.filter((n) => n !== `${verdict.part}:${fact}@${verdict.at}`) ?? []
         return {
-          ...leaf,
-          ...(limit === undefined ? {} : { limit: limits.findIndex((l) => l.key === key) }),
+          asks: asks(askedOf(leaf)),
+          ...rest,
+          ...(inTable || value === undefined ? {} : { value }),
+          ...(inTable || u === undefined ? {} : { u }),
+          ...(limit === undefined ? {} : { limit: limits(limit) }),
           ...(another.length === 0 ? {} : { needs: another }),
         }
       }),

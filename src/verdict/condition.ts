@@ -11,7 +11,7 @@ export interface Facts {
 /** Which answer can't hurt when a reading is too close to call under a `safe-side` limit: a condemnation, or a failed check. */
 export type SafeSide = 'met' | 'not met'
 
-export type Why = 'missing' | 'not measured' | 'too close' | 'limit not adopted' | 'no limit' | 'out of range' | 'not applicable'
+export type Why = 'missing' | 'not measured' | 'too close' | 'too few readings' | 'limit not adopted' | 'no limit' | 'out of range' | 'not applicable'
 
 /** The trace of one leaf: what was asked, what stood there, and the answer. */
 export interface LeafTrace {
@@ -90,17 +90,16 @@ function compileLeaf(leaf: Leaf, safe: SafeSide, literal: number | undefined): C
     if (limit?.state === 'missing') return unknown(limit.why, { needs: limit.needs, ...shown })
     const bound = limit?.value ?? literal
     if (bound === undefined) return unknown('no limit', shown)
-    let tookSafeSide = false
-    const answers = fact.readings.map((reading): Answer => {
-      const answer = compare(ordering, reading, bound)
-      if (answer !== 'unknown' || limit?.whenTooClose !== 'safe-side' || !reading.best) return answer
-      tookSafeSide = true
-      return safe
-    })
-    const answer = every ? kleeneAll(answers) : kleeneAny(answers)
-    const safeSide = tookSafeSide ? { safeSide: true as const } : {}
+    const combine = every ? kleeneAll : kleeneAny
+    // Readings still to be taken may fall either way.
+    const toCome: readonly Answer[] = fact.incomplete === true ? ['unknown'] : []
+    const plain = fact.readings.map((reading) => compare(ordering, reading, bound))
+    const settled = plain.map((answer, i): Answer => (answer === 'unknown' && limit?.whenTooClose === 'safe-side' && fact.readings[i]?.best === true ? safe : answer))
+    const answer = combine([...settled, ...toCome])
+    // Only where the plain readings leave it open does the safe side decide anything.
+    const safeSide = combine([...plain, ...toCome]) === 'unknown' && answer !== 'unknown' ? { safeSide: true as const } : {}
     return answer === 'unknown'
-      ? unknown('too close', { ...shown, needs: fact.origin === 'computed' ? needsOf(fact) : [] })
+      ? unknown(fact.incomplete === true ? 'too few readings' : 'too close', { ...shown, needs: fact.origin === 'computed' ? needsOf(fact) : [] })
       : one({ fact: name, operator, answer, ...shown, ...safeSide })
   }
 }

@@ -35,6 +35,8 @@ export interface KnownQuantity {
   readonly form: 'quantity'
   readonly kind: QuantityKind
   readonly readings: readonly Reading[]
+  /** True when fewer readings were taken than the property asks for: what is not measured may be worse. */
+  readonly incomplete?: true
   readonly origin: Origin
   readonly observed?: Observed
   /** For a computed fact: the formula and the facts and limits that went in. */

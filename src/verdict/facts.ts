@@ -3,6 +3,7 @@ import { FORMULAS } from '../compute/registry.ts'
 import { interval } from '../quantity/compare.ts'
 import type { Measure } from '../quantity/measure.ts'
 import type { PartClass, Rulebook } from '../rulebook/book.ts'
+import type { Property } from '../rulebook/schema/properties.ts'
 import { ENGINE, portOf, sameSpot } from '../rulebook/positions.ts'
 import { literalMeasure } from '../rulebook/literal.ts'
 import type { Facts } from './condition.ts'
@@ -124,6 +125,7 @@ export class JobFacts {
       state: 'known',
       form: 'quantity',
       kind: first.kind,
+      ...(isShort(property, value.readings.length) ? { incomplete: true as const } : {}),
       readings: value.readings.map((r) => this.#reading(r, property === undefined || r.u <= bestU(this.#book, this.#shop, property, r.value))),
       origin,
       observed: { typed: value.readings.map((r) => r.typed), uFrom: first.uFrom, ...who },
@@ -150,39 +152,34 @@ export class JobFacts {
     const formula = FORMULAS.get(derived.formula)
     if (formula === undefined) throw new Error(`No formula ${derived.formula}.`)
     this.formulas.add(derived.formula)
-    const inputs: Record<string, Measure> = {}
+    const inputs: Record<string, readonly Measure[]> = {}
     const needs: FactKey[] = []
+    const used: string[] = []
     let why: Missing['why'] | undefined
     let best = true
-    const used: string[] = []
-    // Several readings of an input (stations, axes) give as many results; one input at most may carry several.
-    let many: { readonly name: string; readonly readings: readonly Reading[] } | undefined
+    let incomplete = false
     for (const [input, name] of Object.entries(derived.inputs).sort(([a], [b]) => (a < b ? -1 : 1))) {
-      const isLimit = name.includes('limit.')
-      const value: Fact | LimitFact = isLimit ? this.of(part, at).limit(name) : this.named(part, at, name)
+      const value: Fact | LimitFact = name.includes('limit.') ? this.of(part, at).limit(name) : this.named(part, at, name)
       used.push(this.#address(name, part, at))
       if (value.state === 'not applicable') return value
       if (value.state === 'missing') {
         needs.push(...value.needs)
         why = why ?? value.why
-        continue
-      }
-      if ('readings' in value) {
-        const [first] = value.readings
-        if (first === undefined) continue
-        if (value.readings.length > 1) many = { name: input, readings: value.readings }
-        inputs[input] = first
+      } else if ('readings' in value) {
+        inputs[input] = value.readings
         best = best && value.readings.every((r) => r.best)
-      } else if ('value' in value) inputs[input] = { value: value.value, u: 0 }
+        incomplete = incomplete || value.incomplete === true
+      } else if ('value' in value) inputs[input] = [{ value: value.value, u: 0 }]
     }
     if (why !== undefined) return missing(why, [...new Set(needs)])
-    const results = (many?.readings ?? [undefined]).map((r) => apply(formula, many === undefined || r === undefined ? inputs : { ...inputs, [many.name]: r }))
     const readings: Reading[] = []
-    for (const result of results) {
+    // Several readings (stations, axes) are worked out in every combination: the largest bore against the smallest stem.
+    for (const one of combinations(inputs)) {
+      const result = apply(formula, one)
       if (!result.ok) return missing('out of range', used.filter((u): u is FactKey => !u.includes('limit.')), result.why)
       readings.push(this.#reading({ value: result.value, u: result.u }, best))
     }
-    const known: KnownQuantity = { state: 'known', form: 'quantity', kind: formula.output.kind, readings, origin: 'computed', formula: derived.formula, inputs: used }
+    const known: KnownQuantity = { state: 'known', form: 'quantity', kind: formula.output.kind, readings: extremes(readings), ...(incomplete ? { incomplete } : {}), origin: 'computed', formula: derived.formula, inputs: used }
     return known
   }
 
@@ -231,6 +228,20 @@ export class JobFacts {
 const split = (name: string, part: string): readonly [string, string] => {
   const colon = name.indexOf(':')
   return colon < 0 ? [part, name] : [name.slice(0, colon), name.slice(colon + 1)]
+}
+
+/** Fewer readings than the property asks for. */
+const isShort = (property: Property | undefined, taken: number): boolean => property !== undefined && 'readings' in property && taken < (property.readings?.least ?? 1)
+
+/** Every way to take one reading of each input. */
+function combinations(inputs: Readonly<Record<string, readonly Measure[]>>): readonly Readonly<Record<string, Measure>>[] {
+  return Object.entries(inputs).reduce<readonly Readonly<Record<string, Measure>>[]>((sets, [name, readings]) => sets.flatMap((set) => readings.map((reading) => ({ ...set, [name]: reading }))), [{}])
+}
+
+/** What decides among many results of one computation: the ends of their intervals, both ways. */
+function extremes(readings: readonly Reading[]): readonly Reading[] {
+  const end = (key: 'lo' | 'hi', sign: 1 | -1): Reading | undefined => readings.reduce<Reading | undefined>((best, r) => (best === undefined || sign * (r[key] - best[key]) > 0 ? r : best), undefined)
+  return [...new Set([end('lo', -1), end('hi', -1), end('lo', 1), end('hi', 1)])].filter((r) => r !== undefined)
 }
 
 /** A fact seen from a spot that spans several positions: known when known at each, its readings side by side. */

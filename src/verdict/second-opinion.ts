@@ -31,6 +31,8 @@ interface Constant {
   readonly readings: readonly { readonly value: number; readonly lo: number; readonly hi: number; readonly best: boolean }[]
   readonly terms: readonly (string | boolean)[]
   readonly safeSide: boolean
+  /** Fewer readings than asked for. */
+  readonly incomplete: boolean
 }
 
 export function prepareSecondOpinion(questions: readonly Question[], literal: Literals): SecondOpinion {
@@ -83,7 +85,7 @@ function translate(condition: Condition, safe: SafeSide, literal: Literals): The
 function rightHand(leaf: Leaf, literal: Literals): unknown {
   if (typeof leaf.value === 'object' && 'fact' in leaf.value) return leaf.value
   const bound = literal(leaf)
-  return bound === undefined ? leaf.value : { state: 'known', readings: [{ value: bound, lo: bound, hi: bound, best: false }], terms: [], safeSide: false }
+  return bound === undefined ? leaf.value : { state: 'known', readings: [{ value: bound, lo: bound, hi: bound, best: false }], terms: [], safeSide: false, incomplete: false }
 }
 
 /** An operator of json-rules-engine: does the comparison certainly (or possibly) hold? */
@@ -108,6 +110,7 @@ function operatorFor(mood: Mood, operator: Operator, safe: SafeSide): RuleOperat
       if (no) return false
       return bound.safeSide && r.best ? safe === 'met' : !sure
     })
+    if (left.incomplete) holds.push(!sure)
     return operator === 'at-most' || operator === 'at-least' ? holds.every(Boolean) : holds.some(Boolean)
   })
 }
@@ -139,13 +142,13 @@ function gather(condition: Condition, facts: Set<string>, limits: Set<string>): 
 }
 
 function constantFact(fact: Fact): Constant {
-  if (fact.state !== 'known') return { state: fact.state, readings: [], terms: [], safeSide: false }
+  if (fact.state !== 'known') return { state: fact.state, readings: [], terms: [], safeSide: false, incomplete: false }
   return fact.form === 'quantity'
-    ? { state: 'known', readings: fact.readings, terms: [], safeSide: false }
-    : { state: 'known', readings: [], terms: fact.terms, safeSide: false }
+    ? { state: 'known', readings: fact.readings, terms: [], safeSide: false, incomplete: fact.incomplete ?? false }
+    : { state: 'known', readings: [], terms: fact.terms, safeSide: false, incomplete: false }
 }
 
 function constantLimit(limit: LimitFact): Constant {
-  if (limit.state !== 'known') return { state: limit.state, readings: [], terms: [], safeSide: false }
-  return { state: 'known', readings: [{ value: limit.value, lo: limit.value, hi: limit.value, best: false }], terms: [], safeSide: limit.whenTooClose === 'safe-side' }
+  if (limit.state !== 'known') return { state: limit.state, readings: [], terms: [], safeSide: false, incomplete: false }
+  return { state: 'known', readings: [{ value: limit.value, lo: limit.value, hi: limit.value, best: false }], terms: [], safeSide: limit.whenTooClose === 'safe-side', incomplete: false }
 }

@@ -1,4 +1,6 @@
+import { show, showWithDoubt } from '../quantity/show.ts'
 import type { CompiledBook } from './compiled.ts'
+import type { LeafTrace } from './condition.ts'
 import type { JobFacts } from './facts.ts'
 import type { OpenQuestion, Verdict } from './verdict.ts'
 import { atInWords, fill, labelOf, nameOf, reason } from './words.ts'
@@ -36,7 +38,9 @@ export function tell(book: CompiledBook, facts: JobFacts, verdict: Verdict): Tol
       .filter((s) => kinds.includes(s.kind) && s.outcome === 'met')
       .flatMap((s) => {
         const rule = book.rules.get(s.rule)
-        return rule === undefined ? [] : [reason(book.book, facts, own, verdict.at, rule.rule.says)]
+        if (rule === undefined) return []
+        const doubtful = s.facts.find((leaf) => leaf.safeSide === true && leaf.answer === 'met')
+        return [doubtful === undefined ? reason(book.book, facts, own, verdict.at, rule.rule.says) : safeSideSays(book, own, doubtful)]
       })
   const { tally } = verdict
   const soFar =
@@ -54,6 +58,23 @@ export function tell(book: CompiledBook, facts: JobFacts, verdict: Verdict): Tol
     ground: phrases.grounds[verdict.weakestSource] ?? verdict.weakestSource,
     ...(verdict.set === undefined ? {} : { set: fill(phrases.set, { set: subjectSays(book, verdict.set, 'replace') }) }),
   }
+}
+
+/** A reading that no instrument could settle, taken on the side that can't hurt: said as that, not as a plain reading. */
+function safeSideSays(book: CompiledBook, part: string, leaf: LeafTrace): string {
+  const { limit, value = [], u = [] } = leaf
+  if (limit === undefined) return ''
+  const { kind } = limit
+  // Of several readings, the one nearest the limit for its doubt is what nobody could settle.
+  const readings = value.flatMap((v, i) => (typeof v === 'number' ? [{ value: v, u: u[i] ?? 0 }] : []))
+  const distance = (m: { readonly value: number; readonly u: number }): number => Math.abs(m.value - limit.value) / m.u
+  const closest = readings.reduce((a, b) => (distance(b) < distance(a) ? b : a), readings[0] ?? { value: limit.value, u: 0 })
+  const label = labelOf(book.book, part, leaf.fact)
+  return fill(book.book.phrases.safeSide, {
+    label: `${label.charAt(0).toUpperCase()}${label.slice(1)}`,
+    reading: showWithDoubt(closest, kind, { typed: limit.typed }),
+    limit: show(limit.value, kind, { typed: limit.typed }),
+  })
 }
 
 /** A subject of the job and how its disposition reads, as one sentence: "The set of stem seals is renewed whole." */

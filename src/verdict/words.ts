@@ -57,13 +57,14 @@ function factInWords(book: Rulebook, facts: JobFacts, part: string, name: string
     return fact.terms.map((t) => (typeof t === 'boolean' ? (t ? 'yes' : 'no') : property?.kind === 'choice' ? (property.choices[t]?.says ?? t) : t)).join(', ')
   }
   const values = fact.readings.map((r) => r.value)
-  const [first] = values
-  if (first === undefined) return undefined
-  const [typed] = fact.observed?.typed ?? []
-  if (values.length === 1 && typed !== undefined) return show(first, fact.kind, { typed })
   const unit = unitOfJob(facts, fact)
-  const shown = (value: number): string => show(value, fact.kind, unit === undefined ? {} : { unit })
-  return values.length === 1 ? shown(first) : `${shown(Math.min(...values))} to ${shown(Math.max(...values))}`
+  const shown = (value: number): string => {
+    const typed = fact.observed?.typed[values.indexOf(value)]
+    return show(value, fact.kind, typed !== undefined ? { typed } : unit !== undefined ? { unit } : {})
+  }
+  const [least, most] = [Math.min(...values), Math.max(...values)]
+  if (values.length === 0) return undefined
+  return least === most ? shown(least) : `${shown(least)} to ${shown(most)}`
 }
 
 /** A computed figure is said in the system in which the figures that went into it were typed: an inch shop reads inches. */

@@ -11,7 +11,6 @@ import { prepareSecondOpinion, type SecondOpinion } from '../../src/verdict/seco
 import { adopter, book, entered, judged, randomSheet, trade } from './sheets.ts'
 
 const QUANTITIES = ['length-a', 'length-b', 'load']
-const TERMS = ['kind', 'seen']
 const LIMITS = ['limit.one', 'limit.two']
 const CHOICES = ['plain', 'cracked', 'worn']
 const Z = 1.6448536269514722
@@ -39,7 +38,7 @@ const { condition } = fc.letrec<{ condition: Condition; group: Condition }>((tie
 /** Small whole numbers, so that readings fall on limits and intervals on each other's ends. */
 const reading = fc.record({ value: fc.integer({ min: -3, max: 3 }), u: fc.constantFrom(0, 0.1, 1 / Z, 2 / Z), best: fc.boolean() }).map(({ value, u, best }) => ({ value, u, ...interval({ value, u }, Z), best }))
 const gap: fc.Arbitrary<Fact> = fc.constantFrom<Fact>({ state: 'missing', why: 'missing', needs: [] }, { state: 'missing', why: 'not measured', needs: [] }, { state: 'not applicable' })
-const quantity: fc.Arbitrary<Fact> = fc.oneof({ weight: 3, arbitrary: fc.array(reading, { minLength: 1, maxLength: 4 }).map((readings): Fact => ({ state: 'known', form: 'quantity', kind: 'length', readings, origin: 'finding' })) }, { weight: 1, arbitrary: gap })
+const quantity: fc.Arbitrary<Fact> = fc.oneof({ weight: 3, arbitrary: fc.tuple(fc.array(reading, { minLength: 1, maxLength: 4 }), fc.boolean()).map(([readings, short]): Fact => ({ state: 'known', form: 'quantity', kind: 'length', readings, ...(short ? { incomplete: true } : {}), origin: 'finding' })) }, { weight: 1, arbitrary: gap })
 const termOf = (of: fc.Arbitrary<string | boolean>): fc.Arbitrary<Fact> =>
   fc.oneof({ weight: 3, arbitrary: fc.array(of, { minLength: 1, maxLength: 3 }).map((terms): Fact => ({ state: 'known', form: 'term', terms, origin: 'finding' })) }, { weight: 1, arbitrary: gap })
 const limit: fc.Arbitrary<LimitFact> = fc.oneof(

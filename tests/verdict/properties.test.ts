@@ -15,7 +15,7 @@ import { judge } from '../../src/verdict/judge.ts'
 import { firstConditions, Outcomes } from '../../src/verdict/outcome.ts'
 import { factOnSheet, layersOf, partsOf } from '../../src/verdict/sheet-figures.ts'
 import { NOT_MEASURED, sheetFrom } from '../../src/verdict/sheet.ts'
-import { adopter, book, dispositions, distinct, entered, findingOn, judged, randomSheet, trade } from './sheets.ts'
+import { adopter, book, dispositions, distinct, entered, findingOn, judged, randomSheet, trade, type RandomFinding } from './sheets.ts'
 
 const RUNS = { numRuns: Number(process.env['PROPERTY_RUNS'] ?? 150) }
 const shops = fc.constantFrom(trade, adopter)
@@ -43,7 +43,8 @@ describe('what holds for every rulebook', () => {
   it('2: what an observation condemns stays condemned, whatever else is observed on it', async () => {
     const more = randomSheet.chain((sheet) => {
       const [first] = sheet.findings
-      return first === undefined ? fc.constant({ sheet, extra: [] }) : fc.array(findingOn(sheet.engine, first.part, first.at), { maxLength: 8 }).map((extra) => ({ sheet, extra }))
+      const extra: fc.Arbitrary<RandomFinding[]> = first === undefined ? fc.constant([]) : fc.array(findingOn(sheet.engine, first.part, first.at), { maxLength: 8 })
+      return extra.map((e) => ({ sheet, extra: e }))
     })
     await fc.assert(
       fc.asyncProperty(more, shops, async ({ sheet, extra }, shop) => {

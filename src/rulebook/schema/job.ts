@@ -74,6 +74,7 @@ export const phrasesFile = z.strictObject({
   why: z.record(z.string(), sentence),
   grounds: z.record(z.string(), sentence),
   set: sentence,
+  safeSide: sentence,
   disagreement: sentence,
   notRecorded: sentence,
 })
