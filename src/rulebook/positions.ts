@@ -7,6 +7,9 @@ export type Port = 'intake' | 'exhaust'
 /** The place that stands for the whole engine: camshaft, oil pump, the job's own choices. */
 export const ENGINE = 'engine'
 
+/** The one head of an engine with a single bank; a V names its heads by its banks. */
+export const HEAD = 'head'
+
 const LETTER: Readonly<Record<Port, string>> = { intake: 'I', exhaust: 'E' }
 const PORT_WORDS: readonly (readonly [RegExp, Port])[] = [
   [/^(e|ex|exh|exhaust|exhausts)$/, 'exhaust'],
@@ -16,6 +19,7 @@ const PORT_WORDS: readonly (readonly [RegExp, Port])[] = [
 /** Every position of a place, in the engine's own order: by bank, by cylinder, intake before exhaust as the layout says. */
 export function positionsOf(engine: Engine, place: Place): readonly string[] {
   if (place === 'engine') return [ENGINE]
+  if (place === 'head') return engine.layout.banks.length === 1 ? [HEAD] : engine.layout.banks.map((bank) => bank.id)
   const cylinders = engine.layout.banks.flatMap((bank) => bank.cylinders)
   if (place === 'cylinder') return cylinders.map(String)
   return cylinders.flatMap((cylinder) => engine.layout.ports.map((port) => `${cylinder}${LETTER[port]}`))
@@ -28,12 +32,20 @@ export function portOf(position: string): Port | undefined {
 
 const cylinderOf = (position: string): string => position.replace(/[IE]$/, '')
 
+/** The cylinders that a position belongs to: a valve's one, a head's bank. */
+function cylindersAt(engine: Engine, position: string): readonly number[] {
+  const bank = position === HEAD ? engine.layout.banks[0] : engine.layout.banks.find((b) => b.id === position)
+  return bank?.cylinders ?? [Number(cylinderOf(position))]
+}
+
 /** The positions of another place that belong to this one: a valve's cylinder, a cylinder's valves, the engine's all. */
 export function sameSpot(engine: Engine, from: string, place: Place): readonly string[] {
   const all = positionsOf(engine, place)
   if (place === 'engine' || from === ENGINE) return all
   const exact = all.filter((p) => p === from)
-  return exact.length > 0 ? exact : all.filter((p) => cylinderOf(p) === cylinderOf(from))
+  if (exact.length > 0) return exact
+  const here = cylindersAt(engine, from)
+  return all.filter((p) => cylindersAt(engine, p).some((c) => here.includes(c)))
 }
 
 export interface Expansion {
@@ -54,6 +66,7 @@ export function expandPosition(engine: Engine, place: Place, at: string | undefi
     if (at === undefined || /^(engine|all|job|)$/i.test(at.trim())) return { positions: all, group: false }
     throw unknownPosition(at, where, all)
   }
+  if (place === 'head' && all.length === 1 && (at === undefined || /^(head|all|the head|)$/i.test(at.trim()))) return { positions: all, group: false }
   if (at === undefined || at.trim() === '') {
     throw new Refused([fault('position-missing', where, 'No position is given.', `Say where: ${examples(all)}, "all", "all exhaust" or "rest".`)])
   }
@@ -64,22 +77,22 @@ export function expandPosition(engine: Engine, place: Place, at: string | undefi
   let bank: readonly number[] | undefined
   for (const word of words) {
     const asPort = PORT_WORDS.find(([re]) => re.test(word))?.[1]
-    const asBank = engine.layout.banks.find((b) => b.id === word)?.cylinders
+    const asBank = engine.layout.banks.find((b) => b.id === word || b.words.toLowerCase() === word)?.cylinders
     if (asPort !== undefined && port === undefined) port = asPort
     else if (/^\d+$/.test(word) && cylinder === undefined) cylinder = String(Number(word))
     else if (asBank !== undefined && bank === undefined) bank = asBank
     else if (/^(all|every|each)$/.test(word)) wanted = 'all'
     else if (/^(rest|others?|remaining)$/.test(word)) wanted = 'rest'
-    else if (!/^(cyl|cylinder|cylinders|no|number|valve|valves|the|bank|both|side)$/.test(word)) throw unknownPosition(at, where, all)
+    else if (!/^(cyl|cylinder|cylinders|no|number|valve|valves|the|bank|both|side|head|heads)$/.test(word)) throw unknownPosition(at, where, all)
   }
   if (wanted === undefined && cylinder === undefined && bank === undefined && port === undefined) throw unknownPosition(at, where, all)
   // "exhaust" alone names no valve; only "all exhaust" does.
   if (wanted === undefined && cylinder === undefined && bank === undefined) throw unknownPosition(at, where, all)
   const positions = all.filter(
     (p) =>
-      (port === undefined || place === 'cylinder' || portOf(p) === port) &&
-      (cylinder === undefined || cylinderOf(p) === cylinder) &&
-      (bank === undefined || bank.includes(Number(cylinderOf(p)))) &&
+      (port === undefined || place !== 'valve' || portOf(p) === port) &&
+      (cylinder === undefined || cylindersAt(engine, p).includes(Number(cylinder))) &&
+      (bank === undefined || cylindersAt(engine, p).some((c) => bank.includes(c))) &&
       (wanted !== 'rest' || !named.has(p)),
   )
   if (positions.length === 0 && wanted !== 'rest') throw unknownPosition(at, where, all)

@@ -2,7 +2,7 @@ import { Refused } from '../quantity/fault.ts'
 import { factKindOf } from '../rulebook/fact-kind.ts'
 import type { PropertyEntry } from '../rulebook/book.ts'
 import type { Engine } from '../rulebook/schema/engine.ts'
-import { ENGINE, positionsOf } from '../rulebook/positions.ts'
+import { positionsOf, sameSpot } from '../rulebook/positions.ts'
 import type { RuleCase } from '../rulebook/schema/rule.ts'
 import type { CompiledBook, CompiledRule } from './compiled.ts'
 import { readValue } from './enter-value.ts'
@@ -34,7 +34,7 @@ export function runCase(book: CompiledBook, compiled: CompiledRule, one: RuleCas
   const base = NO_SHOP(book.book.confidence.default)
   const shop: ShopLayer = { ...base, adoptions: one.adopted.map((a) => adoption(compiled.part, a)) }
   const place = book.book.parts.get(compiled.part)?.place ?? 'engine'
-  const at = one.at ?? (place === 'valve' ? '1E' : place === 'cylinder' ? '1' : ENGINE)
+  const at = one.at ?? (place === 'valve' ? '1E' : (positionsOf(engine, place)[0] ?? ''))
   const build = new Map<string, EnteredValue>()
   const findings: EnteredFinding[] = []
   for (const [name, given] of Object.entries(one.given)) {
@@ -44,7 +44,7 @@ export function runCase(book: CompiledBook, compiled: CompiledRule, one: RuleCas
     const read = readValue(book.book, engine, shop, entryFor(book, part, property), typed, `/given/${name}`)
     if (!read.ok) throw new Refused(read.faults)
     if (part === 'job') build.set(property, read.value)
-    else for (const spot of spotsOf(book, engine, part, at)) findings.push({ part, at: spot, property, value: read.value })
+    else for (const spot of sameSpot(engine, at, book.book.parts.get(part)?.place ?? 'engine')) findings.push({ part, at: spot, property, value: read.value })
   }
   const casting = build.get('casting')
   const sheet: EnteredSheet = { job: 'a case', stage: 'received', engine, ...(casting?.form === 'term' ? { casting: String(casting.term) } : {}), build, findings, expansions: [], notes: [] }
@@ -65,12 +65,4 @@ function entryFor(book: CompiledBook, part: string, name: string): PropertyEntry
   const kind = factKindOf(book.book.parts, part, name)
   if (kind?.form !== 'quantity') throw new Error(`A case gives ${part}:${name}, which is no property and no computed figure.`)
   return { name, property: { kind: kind.kind, label: name, words: [], ask: name, visual: false, effort: 1, stated: false, plausible: ['', ''], instruments: [] } }
-}
-
-function spotsOf(book: CompiledBook, engine: Engine, part: string, at: string): readonly string[] {
-  const place = book.book.parts.get(part)?.place ?? 'engine'
-  const all = positionsOf(engine, place)
-  const cylinder = at.replace(/[IE]$/, '')
-  const exact = all.filter((p) => p === at)
-  return place === 'engine' ? [ENGINE] : exact.length > 0 ? exact : all.filter((p) => p.replace(/[IE]$/, '') === cylinder)
 }

@@ -1,7 +1,7 @@
 import { show } from '../quantity/show.ts'
 import { UNITS } from '../quantity/units.ts'
 import type { Rulebook } from '../rulebook/book.ts'
-import { portOf } from '../rulebook/positions.ts'
+import { ENGINE, HEAD, portOf } from '../rulebook/positions.ts'
 import type { Fact, KnownQuantity, LimitFact } from './fact.ts'
 import type { JobFacts } from './facts.ts'
 import { parse } from './open.ts'
@@ -16,7 +16,9 @@ export function atInWords(book: Rulebook, at: string): string {
   const port = portOf(at)
   const cylinder = at.replace(/[IE]$/, '')
   if (port !== undefined) return fill(book.phrases.positions.valve, { cylinder, port })
-  return /^\d+$/.test(at) ? fill(book.phrases.positions.cylinder, { cylinder }) : book.phrases.positions.engine
+  if (at === HEAD || at === ENGINE) return book.phrases.positions.engine
+  if (!/^\d+$/.test(at)) return fill(book.phrases.positions.head, { bank: at })
+  return fill(book.phrases.positions.cylinder, { cylinder })
 }
 
 /** Fills {name} marks of a phrase; a mark without a word stays visible, so that a gap is seen. */

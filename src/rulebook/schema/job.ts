@@ -69,7 +69,7 @@ export type ConfidenceFile = z.infer<typeof confidenceFile>
 export const phrasesFile = z.strictObject({
   $schema,
   dispositions: z.strictObject({ reuse: sentence, recondition: sentence, replace: sentence, undetermined: sentence }),
-  positions: z.strictObject({ valve: sentence, cylinder: sentence, engine: z.string() }),
+  positions: z.strictObject({ valve: sentence, cylinder: sentence, head: z.string(), engine: z.string() }),
   soFar: z.strictObject({ condemned: sentence, clear: sentence, noChecks: sentence }),
   why: z.record(z.string(), sentence),
   grounds: z.record(z.string(), sentence),

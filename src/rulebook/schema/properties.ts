@@ -1,8 +1,8 @@
 import * as z from 'zod'
 import { $schema, factName, id, limitName, propertyName, quantityKind, sentence, typedValue } from './words.ts'
 
-/** Where a part sits: at each valve, at each cylinder, or once for the engine (the job's own choices too). */
-export const place = z.enum(['valve', 'cylinder', 'engine'])
+/** Where a part sits: at each valve, at each cylinder, on each head, or once for the engine (the job's own choices too). */
+export const place = z.enum(['valve', 'cylinder', 'head', 'engine'])
 export type Place = z.infer<typeof place>
 
 /** 1 a look, 2 one instrument, 3 a set-up. */
