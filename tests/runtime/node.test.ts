@@ -1,5 +1,5 @@
 import { createServer } from 'node:net'
-import { chmod, mkdtemp, readFile, rm, stat, writeFile } from 'node:fs/promises'
+import { chmod, mkdtemp, readdir, readFile, rm, stat, writeFile } from 'node:fs/promises'
 import { request } from 'node:http'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
@@ -109,6 +109,14 @@ describe('npm start', () => {
       expect(failed.printed()).not.toMatch(/secret@|at .*\.ts:/)
     }
   })
+})
+
+it('without settings: port 8787 of 127.0.0.1, and a ledger in .data of the working folder', async () => {
+  const started = run('src/node.ts', [], {}, folder)
+  running.push(started)
+  // Where somebody else has that port, it is told which one was wanted; the ledger is opened before.
+  await started.prints(/http:\/\/127\.0\.0\.1:8787\b|Port 8787 is taken/)
+  expect((await readdir(join(folder, '.data'))).sort()).toEqual(expect.arrayContaining(['demo-shop.json', 'witnessmark.db']))
 })
 
 describe('over a real connection', () => {

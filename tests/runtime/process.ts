@@ -1,6 +1,7 @@
 /** Starts a program of this project as its user does, and reads what it prints. */
 import { spawn, type ChildProcess } from 'node:child_process'
 import { createServer } from 'node:net'
+import { join } from 'node:path'
 
 const ROOT = new URL('../../', import.meta.url).pathname
 
@@ -14,12 +15,16 @@ export interface Started {
   readonly ended: Promise<number | null>
 }
 
-/** Runs a script of the project with this Node, in the project's folder. */
-export function run(script: string, args: readonly string[], env: Readonly<Record<string, string>>): Started {
+/** Runs a script of the project with this Node, in the project's folder or another. */
+export function run(script: string, args: readonly string[], env: Readonly<Record<string, string>>, cwd = ROOT): Started {
   const inherited = Object.fromEntries(
     Object.entries(process.env).filter(([name]) => !/^(PORT|HOST|DATABASE_|HOOK_|WEBHOOK_|VITEST|NODE_)/.test(name)),
   )
-  const child = spawn(process.execPath, [script, ...args], { cwd: ROOT, env: { ...inherited, ...env }, stdio: ['ignore', 'pipe', 'pipe'] })
+  const child = spawn(process.execPath, [join(ROOT, script), ...args], {
+    cwd,
+    env: { ...inherited, ...env },
+    stdio: ['ignore', 'pipe', 'pipe'],
+  })
   let output = ''
   for (const stream of [child.stdout, child.stderr]) stream.setEncoding('utf8').on('data', (text: string) => (output += text))
   const ended = new Promise<number | null>((resolve) => child.once('close', resolve))
