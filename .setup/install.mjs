@@ -40,7 +40,9 @@ if (process.argv.includes('--browser') && !existsSync('/usr/bin/chromium')) {
     run('apt-get', 'update')
     run('apt-get', 'install', '-y', '--no-install-recommends', 'chromium')
   } catch {
-    console.error('No browser could be installed: the page tests need /usr/bin/chromium (Debian package chromium). Install it and run npm test again.')
+    console.error(
+      'No browser could be installed: the page tests need /usr/bin/chromium (Debian package chromium). Install it and run npm test again.',
+    )
     process.exit(1)
   }
 }

@@ -16,9 +16,19 @@ function filesUnder(folder) {
 }
 
 export function shelf() {
-  const files = filesUnder(rules).filter((path) => path.endsWith('.json')).sort()
+  const files = filesUnder(rules)
+    .filter((path) => path.endsWith('.json'))
+    .sort()
   const imports = files.map((path, i) => `import f${i} from '../../rules/${path}' with { type: 'json' }`)
   const entries = files.map((path, i) => `  '${path}': f${i},`)
-  return ['// Written by .setup/shelf.mjs (npm run generate); do not edit.', ...imports, '', '/** Every file under rules/, by its path there. */', 'export const FILES: Readonly<Record<string, unknown>> = {', ...entries, '}', ''].join('\n')
+  return [
+    '// Written by .setup/shelf.mjs (npm run generate); do not edit.',
+    ...imports,
+    '',
+    '/** Every file under rules/, by its path there. */',
+    'export const FILES: Readonly<Record<string, unknown>> = {',
+    ...entries,
+    '}',
+    '',
+  ].join('\n')
 }
-

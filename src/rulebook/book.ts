@@ -50,4 +50,5 @@ export interface Rulebook {
 }
 
 /** The kind of thing a fact holds: a quantity of some kind, or a term (a choice, yes or no, a card). */
-export type FactKind = { readonly form: 'quantity'; readonly kind: QuantityKind } | { readonly form: 'term'; readonly terms?: readonly (string | boolean)[] }
+export type FactKind =
+  { readonly form: 'quantity'; readonly kind: QuantityKind } | { readonly form: 'term'; readonly terms?: readonly (string | boolean)[] }

@@ -14,7 +14,9 @@ export function literalMeasure(text: string, kind: QuantityKind): number {
   if (known !== undefined) return known
   const reading = readQuantity(text, { kind, label: 'a figure of the rulebook' })
   if (!reading.ok) {
-    throw new Refused(reading.faults.map((f) => fault('figure-unreadable', '', `"${text}" does not read as a ${kind}: ${f.says}`, f.mend, text)))
+    throw new Refused(
+      reading.faults.map((f) => fault('figure-unreadable', '', `"${text}" does not read as a ${kind}: ${f.says}`, f.mend, text)),
+    )
   }
   read.set(key, reading.quantity.value)
   return reading.quantity.value

@@ -41,7 +41,14 @@ export function loadRulebook(files: Readonly<Record<string, unknown>>): Rulebook
   for (const [path, content] of Object.entries(files).sort(([a], [b]) => (a < b ? -1 : 1))) {
     const place = SHELVES.find(([re]) => re.test(path))
     if (place === undefined) {
-      faults.push(fault('file-unknown', pointer(path), 'No such file belongs under rules/.', 'Rules live in rules/<part>/<rule>.json; see DEVELOPERS.md.'))
+      faults.push(
+        fault(
+          'file-unknown',
+          pointer(path),
+          'No such file belongs under rules/.',
+          'Rules live in rules/<part>/<rule>.json; see DEVELOPERS.md.',
+        ),
+      )
       continue
     }
     const [, name, schema] = place
@@ -56,13 +63,25 @@ export function loadRulebook(files: Readonly<Record<string, unknown>>): Rulebook
   const all = <T>(name: string): ReadonlyMap<string, T> => (shelf.get(name) ?? new Map<string, unknown>()) as ReadonlyMap<string, T>
   const one = <S extends z.ZodType>(name: string, schema: S): z.infer<S> => {
     const [found] = all<z.infer<S>>(name).values()
-    if (found === undefined) throw new Refused([fault('file-missing', pointer(`${name}.json`), `rules/ has no ${name} file.`, `Add it; its schema is schemas/${name}.schema.json.`)])
+    if (found === undefined)
+      throw new Refused([
+        fault('file-missing', pointer(`${name}.json`), `rules/ has no ${name} file.`, `Add it; its schema is schemas/${name}.schema.json.`),
+      ])
     return schema.parse(found)
   }
   const rules = new Map<string, Rule>()
   for (const [path, rule] of all<Rule>('rule')) {
     const id = path.replace(/\.json$/, '').replace('/', '.')
-    if (rule.id !== id) faults.push(fault('id-not-path', pointer(path, 'id'), `The rule calls itself ${rule.id}, its file says ${id}.`, 'Give both the same name.', rule.id))
+    if (rule.id !== id)
+      faults.push(
+        fault(
+          'id-not-path',
+          pointer(path, 'id'),
+          `The rule calls itself ${rule.id}, its file says ${id}.`,
+          'Give both the same name.',
+          rule.id,
+        ),
+      )
     rules.set(rule.id, rule)
   }
   const parts = partsFrom(all('properties'), all('limits'), rules, faults)
@@ -88,7 +107,10 @@ export function loadRulebook(files: Readonly<Record<string, unknown>>): Rulebook
 function byId<T extends { readonly id: string }>(files: ReadonlyMap<string, T>, folder: string, faults: Fault[]): ReadonlyMap<string, T> {
   const found = new Map<string, T>()
   for (const [path, file] of files) {
-    if (path !== `${folder}/${file.id}.json`) faults.push(fault('id-not-path', pointer(path, 'id'), `The file calls itself ${file.id}.`, 'Give the file the name of its id.', file.id))
+    if (path !== `${folder}/${file.id}.json`)
+      faults.push(
+        fault('id-not-path', pointer(path, 'id'), `The file calls itself ${file.id}.`, 'Give the file the name of its id.', file.id),
+      )
     found.set(file.id, file)
   }
   return found
@@ -102,7 +124,10 @@ function partsFrom(
 ): ReadonlyMap<string, PartClass> {
   const parts = new Map<string, PartClass>()
   for (const [path, file] of properties) {
-    if (path !== `${file.part}/properties.json`) faults.push(fault('id-not-path', pointer(path, 'part'), `The file is about ${file.part}.`, 'Put it in the folder of that part.', file.part))
+    if (path !== `${file.part}/properties.json`)
+      faults.push(
+        fault('id-not-path', pointer(path, 'part'), `The file is about ${file.part}.`, 'Put it in the folder of that part.', file.part),
+      )
     const own = limits.get(`${file.part}/limits.json`)
     parts.set(file.part, {
       id: file.part,
@@ -120,14 +145,31 @@ function partsFrom(
 function entryOf(path: string, name: string, property: PropertyEntry['property'], faults: Fault[]): PropertyEntry {
   if (!('plausible' in property)) return { name, property }
   const { kind, plausible } = property
-  const at = (i: number): number => keep(() => literalMeasure(plausible[i] ?? '', kind), pointer(path, 'properties', name, 'plausible', i), faults)
+  const at = (i: number): number =>
+    keep(() => literalMeasure(plausible[i] ?? '', kind), pointer(path, 'properties', name, 'plausible', i), faults)
   const [lo, hi] = [at(0), at(1)]
-  if (!(lo < hi)) faults.push(fault('range-empty', pointer(path, 'properties', name, 'plausible'), 'The plausible range is empty.', 'Write the least first, the most second.', plausible))
+  if (!(lo < hi))
+    faults.push(
+      fault(
+        'range-empty',
+        pointer(path, 'properties', name, 'plausible'),
+        'The plausible range is empty.',
+        'Write the least first, the most second.',
+        plausible,
+      ),
+    )
   return { name, property, plausible: { lo, hi } }
 }
 
 function limitOf(path: string, id: string, limit: z.infer<typeof limitsFile>['limits'][string], faults: Fault[]): LimitEntry {
-  return { ...limit, id, defaults: limit.defaults.map((d, i) => ({ ...d, kept: keep(() => literalMeasure(d.value, limit.kind), pointer(path, 'limits', id, 'defaults', i, 'value'), faults) })) }
+  return {
+    ...limit,
+    id,
+    defaults: limit.defaults.map((d, i) => ({
+      ...d,
+      kept: keep(() => literalMeasure(d.value, limit.kind), pointer(path, 'limits', id, 'defaults', i, 'value'), faults),
+    })),
+  }
 }
 
 function keep(read: () => number, where: string, faults: Fault[]): number {
@@ -142,6 +184,13 @@ function keep(read: () => number, where: string, faults: Fault[]): number {
 
 function faultOf(path: string, issue: z.core.$ZodIssue): Fault {
   const where = pointer(path, ...issue.path.map(String))
-  if (issue.code === 'unrecognized_keys') return fault('key-unknown', where, `Unknown key ${issue.keys.map((k) => `"${k}"`).join(', ')}.`, 'Take it out, or mend its spelling; the schema lists what may stand here.', issue.keys.join(', '))
+  if (issue.code === 'unrecognized_keys')
+    return fault(
+      'key-unknown',
+      where,
+      `Unknown key ${issue.keys.map((k) => `"${k}"`).join(', ')}.`,
+      'Take it out, or mend its spelling; the schema lists what may stand here.',
+      issue.keys.join(', '),
+    )
   return fault('shape', where, `${issue.message}.`, 'See the schema named on the first line of the file.')
 }

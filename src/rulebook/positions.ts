@@ -66,11 +66,21 @@ export function expandPosition(engine: Engine, place: Place, at: string | undefi
     if (at === undefined || /^(engine|all|job|)$/i.test(at.trim())) return { positions: all, group: false }
     throw unknownPosition(at, where, all)
   }
-  if (place === 'head' && all.length === 1 && (at === undefined || /^(head|all|the head|)$/i.test(at.trim()))) return { positions: all, group: false }
+  if (place === 'head' && all.length === 1 && (at === undefined || /^(head|all|the head|)$/i.test(at.trim())))
+    return { positions: all, group: false }
   if (at === undefined || at.trim() === '') {
-    throw new Refused([fault('position-missing', where, 'No position is given.', `Say where: ${examples(all)}, "all", "all exhaust" or "rest".`)])
+    throw new Refused([
+      fault('position-missing', where, 'No position is given.', `Say where: ${examples(all)}, "all", "all exhaust" or "rest".`),
+    ])
   }
-  const words = at.toLowerCase().replaceAll('#', ' ').replace(/[,.]/g, ' ').replace(/(\d)([a-z])/g, '$1 $2').replace(/([a-z])(\d)/g, '$1 $2').split(/\s+/).filter(Boolean)
+  const words = at
+    .toLowerCase()
+    .replaceAll('#', ' ')
+    .replace(/[,.]/g, ' ')
+    .replace(/(\d)([a-z])/g, '$1 $2')
+    .replace(/([a-z])(\d)/g, '$1 $2')
+    .split(/\s+/)
+    .filter(Boolean)
   let port: Port | undefined
   let cylinder: string | undefined
   let wanted: 'all' | 'rest' | undefined
@@ -83,7 +93,8 @@ export function expandPosition(engine: Engine, place: Place, at: string | undefi
     else if (asBank !== undefined && bank === undefined) bank = asBank
     else if (/^(all|every|each)$/.test(word)) wanted = 'all'
     else if (/^(rest|others?|remaining)$/.test(word)) wanted = 'rest'
-    else if (!/^(cyl|cylinder|cylinders|no|number|valve|valves|the|bank|both|side|head|heads)$/.test(word)) throw unknownPosition(at, where, all)
+    else if (!/^(cyl|cylinder|cylinders|no|number|valve|valves|the|bank|both|side|head|heads)$/.test(word))
+      throw unknownPosition(at, where, all)
   }
   if (wanted === undefined && cylinder === undefined && bank === undefined && port === undefined) throw unknownPosition(at, where, all)
   // "exhaust" alone names no valve; only "all exhaust" does.
@@ -99,10 +110,20 @@ export function expandPosition(engine: Engine, place: Place, at: string | undefi
   return { positions, group: positions.length !== 1 || wanted !== undefined }
 }
 
-const examples = (all: readonly string[]): string => all.slice(0, 2).map((p) => `"${p}"`).join(', ')
+const examples = (all: readonly string[]): string =>
+  all
+    .slice(0, 2)
+    .map((p) => `"${p}"`)
+    .join(', ')
 
 function unknownPosition(at: string, where: string, all: readonly string[]): Refused {
   return new Refused([
-    fault('position-unknown', where, 'This engine has no such position.', `Positions run ${all[0]} to ${all[all.length - 1]} (${all.length} in all); "all", "all exhaust", "rest" and a bank's name work too.`, at),
+    fault(
+      'position-unknown',
+      where,
+      'This engine has no such position.',
+      `Positions run ${all[0]} to ${all[all.length - 1]} (${all.length} in all); "all", "all exhaust", "rest" and a bank's name work too.`,
+      at,
+    ),
   ])
 }

@@ -14,16 +14,35 @@ export const UNCOMMITTED: Commitments = { name: () => 'not recorded', note: () =
  * Commitments to the names and notes of a sheet, and the disclosures that go into the store with the decision. One person
  * has one salt in a shop, so that the same sheet in the same shop gives the same bytes.
  */
-export async function commitmentsFor(service: Service, shop: string, sheet: Sheet): Promise<{ readonly commitments: Commitments; readonly disclosures: readonly Disclosure[] }> {
-  const names = await disclosuresOf(service, shop, 'name', sheet.findings.map((f) => f.by))
-  const notes = await disclosuresOf(service, shop, 'note', sheet.findings.map((f) => f.note))
+export async function commitmentsFor(
+  service: Service,
+  shop: string,
+  sheet: Sheet,
+): Promise<{ readonly commitments: Commitments; readonly disclosures: readonly Disclosure[] }> {
+  const names = await disclosuresOf(
+    service,
+    shop,
+    'name',
+    sheet.findings.map((f) => f.by),
+  )
+  const notes = await disclosuresOf(
+    service,
+    shop,
+    'note',
+    sheet.findings.map((f) => f.note),
+  )
   return {
     commitments: { name: (text) => of(names, text), note: (text) => of(notes, text) },
     disclosures: [...names.values(), ...notes.values()],
   }
 }
 
-async function disclosuresOf(service: Service, shop: string, kind: Disclosure['kind'], texts: readonly (string | undefined)[]): Promise<ReadonlyMap<string, Disclosure>> {
+async function disclosuresOf(
+  service: Service,
+  shop: string,
+  kind: Disclosure['kind'],
+  texts: readonly (string | undefined)[],
+): Promise<ReadonlyMap<string, Disclosure>> {
   const said = [...new Set(texts.filter((t): t is string => t !== undefined))].sort()
   const salts = await saltFor(service.db, shop, kind, said)
   const made = new Map<string, Disclosure>()

@@ -24,7 +24,14 @@ export interface DecisionLine {
 
 /** The decisions of one job, oldest first. @throws StoreTrouble */
 export async function listDecisions(service: Service, shop: Shop, job: string): Promise<readonly DecisionLine[]> {
-  return (await decisionsOfJob(service.db, shop.id, job)).map(({ id, job: of, engine, stage, receivedAt, seq, hash }) => ({ id, job: of, engine, stage, receivedAt, ledger: { seq, hash } }))
+  return (await decisionsOfJob(service.db, shop.id, job)).map(({ id, job: of, engine, stage, receivedAt, seq, hash }) => ({
+    id,
+    job: of,
+    engine,
+    stage,
+    receivedAt,
+    ledger: { seq, hash },
+  }))
 }
 
 const stored = z.object({ plan: z.custom<Plan>(), words: z.custom<Words>() })

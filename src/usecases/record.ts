@@ -14,7 +14,12 @@ export interface Words {
 }
 
 /** A verdict with its words beside it. `open` stays ids; `asks` says them. */
-export type RecordVerdict = Verdict & Omit<ToldVerdict, 'open' | 'provided' | 'set'> & { readonly asks: ToldVerdict['open']; readonly mustTurnOut: readonly string[]; readonly setSays?: string }
+export type RecordVerdict = Verdict &
+  Omit<ToldVerdict, 'open' | 'provided' | 'set'> & {
+    readonly asks: ToldVerdict['open']
+    readonly mustTurnOut: readonly string[]
+    readonly setSays?: string
+  }
 
 /** What every door answers with. */
 export interface DecisionRecord {
@@ -54,7 +59,10 @@ export function recordOf(
     const { open, provided, set, ...rest } = words
     return { ...verdict, ...rest, asks: open, mustTurnOut: provided, ...(set === undefined ? {} : { setSays: set }) }
   })
-  const ledger = 'id' in entered ? { id: entered.id, receivedAt: entered.receivedAt, ledger: { seq: entered.seq, hash: entered.hash } } : { says: entered.says }
+  const ledger =
+    'id' in entered
+      ? { id: entered.id, receivedAt: entered.receivedAt, ledger: { seq: entered.seq, hash: entered.hash } }
+      : { says: entered.says }
   return {
     recorded: 'id' in entered,
     ...ledger,

@@ -32,7 +32,13 @@ export function vocabularyOf(book: CompiledBook): unknown {
 export function rulebookOf(book: CompiledBook, edition: string): unknown {
   return {
     edition,
-    rules: [...book.rules.values()].map(({ rule, kind }) => ({ id: rule.id, about: rule.about ?? rule.id.slice(0, rule.id.indexOf('.')), kind, words: rule.words, dormant: rule.dormant ?? false })),
+    rules: [...book.rules.values()].map(({ rule, kind }) => ({
+      id: rule.id,
+      about: rule.about ?? rule.id.slice(0, rule.id.indexOf('.')),
+      kind,
+      words: rule.words,
+      dormant: rule.dormant ?? false,
+    })),
     sources: [...book.book.sources.values()],
   }
 }
@@ -45,7 +51,11 @@ export function ruleOf(book: CompiledBook, id: string): unknown {
   return {
     ...rule,
     kind: compiled.kind,
-    limits: Object.fromEntries([...JSON.stringify([rule.when, rule.appliesWhen ?? null, rule.then, rule.says]).matchAll(/(?:([a-z-]+):)?limit\.([a-z0-9-]+)/g)].map((m) => [m[0], book.book.parts.get(m[1] ?? compiled.part)?.limits.get(m[2] ?? '')])),
+    limits: Object.fromEntries(
+      [...JSON.stringify([rule.when, rule.appliesWhen ?? null, rule.then, rule.says]).matchAll(/(?:([a-z-]+):)?limit\.([a-z0-9-]+)/g)].map(
+        (m) => [m[0], book.book.parts.get(m[1] ?? compiled.part)?.limits.get(m[2] ?? '')],
+      ),
+    ),
     sources: rule.sources.map((s) => book.book.sources.get(s)),
     cautions: rule.cautions.map((c) => ({ id: c, ...book.book.cautions[c] })),
   }

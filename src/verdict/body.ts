@@ -109,7 +109,12 @@ function written(body: Body, own: OwnFacts, verdict: BodyVerdict, { asks, limit:
   if (asked === undefined) throw new Error(`The body asks a question that it does not list (${asks}).`)
   const fact = own(asked.fact, verdict)
   const limit = index === undefined ? undefined : body.limits[index]
-  return { ...asked, ...(fact === undefined ? {} : { value: fact.value, ...(fact.u === undefined ? {} : { u: fact.u }) }), ...leaf, ...(limit === undefined ? {} : { limit }) }
+  return {
+    ...asked,
+    ...(fact === undefined ? {} : { value: fact.value, ...(fact.u === undefined ? {} : { u: fact.u }) }),
+    ...leaf,
+    ...(limit === undefined ? {} : { limit }),
+  }
 }
 
 const askedOf = ({ fact, operator, against }: LeafTrace): Asked => ({ fact, operator, ...(against === undefined ? {} : { against }) })
@@ -187,4 +192,5 @@ function bodyFact(part: string, name: string, fact: Fact | undefined): Omit<Body
   }
 }
 
-const typed = (value: EnteredValue): string | readonly string[] | boolean => (value.form === 'term' ? value.term : value.form === 'quantity' ? value.readings.map((r) => r.typed) : value.form)
+const typed = (value: EnteredValue): string | readonly string[] | boolean =>
+  value.form === 'term' ? value.term : value.form === 'quantity' ? value.readings.map((r) => r.typed) : value.form

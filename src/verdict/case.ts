@@ -44,10 +44,21 @@ export function runCase(book: CompiledBook, compiled: CompiledRule, one: RuleCas
     const read = readValue(book.book, engine, shop, entryFor(book, part, property), typed, `/given/${name}`)
     if (!read.ok) throw new Refused(read.faults)
     if (part === 'job') build.set(property, read.value)
-    else for (const spot of sameSpot(engine, at, book.book.parts.get(part)?.place ?? 'engine')) findings.push({ part, at: spot, property, value: read.value })
+    else
+      for (const spot of sameSpot(engine, at, book.book.parts.get(part)?.place ?? 'engine'))
+        findings.push({ part, at: spot, property, value: read.value })
   }
   const casting = build.get('casting')
-  const sheet: EnteredSheet = { job: 'a case', stage: 'received', engine, ...(casting?.form === 'term' ? { casting: String(casting.term) } : {}), build, findings, expansions: [], notes: [] }
+  const sheet: EnteredSheet = {
+    job: 'a case',
+    stage: 'received',
+    engine,
+    ...(casting?.form === 'term' ? { casting: String(casting.term) } : {}),
+    build,
+    findings,
+    expansions: [],
+    notes: [],
+  }
   const facts = new JobFacts(book.book, sheet, shop)
   return new Outcomes(book, engine, facts, firstConditions(facts)).of(compiled, at)
 }
@@ -64,5 +75,18 @@ function entryFor(book: CompiledBook, part: string, name: string): PropertyEntry
   if (entry !== undefined) return entry
   const kind = factKindOf(book.book.parts, part, name)
   if (kind?.form !== 'quantity') throw new Error(`A case gives ${part}:${name}, which is no property and no computed figure.`)
-  return { name, property: { kind: kind.kind, label: name, words: [], ask: name, visual: false, effort: 1, stated: false, plausible: ['', ''], instruments: [] } }
+  return {
+    name,
+    property: {
+      kind: kind.kind,
+      label: name,
+      words: [],
+      ask: name,
+      visual: false,
+      effort: 1,
+      stated: false,
+      plausible: ['', ''],
+      instruments: [],
+    },
+  }
 }

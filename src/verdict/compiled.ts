@@ -7,7 +7,8 @@ import { prepareSecondOpinion, type Question, type SecondOpinion } from './secon
 
 /** What a rule does when it is met. */
 export type RuleKind = 'condemns' | 'restores' | 'check' | 'advises'
-export const kindOf = (rule: Rule): RuleKind => ('condemns' in rule.then ? 'condemns' : 'restores' in rule.then ? 'restores' : 'check' in rule.then ? 'check' : 'advises')
+export const kindOf = (rule: Rule): RuleKind =>
+  'condemns' in rule.then ? 'condemns' : 'restores' in rule.then ? 'restores' : 'check' in rule.then ? 'check' : 'advises'
 
 export interface CompiledRule {
   readonly rule: Rule
@@ -63,7 +64,13 @@ export function compileBook(book: Rulebook): CompiledBook {
         ...(rule.appliesWhen === undefined ? {} : { appliesWhen: compile(rule.appliesWhen, 'met', literal) }),
         ...(rule.wakes === undefined ? {} : { wakes: compile(rule.wakes, 'met', literal) }),
         when: compile(rule.when, safe, literal),
-        ownFacts: [...new Set(leavesOf(rule.when).map((l) => l.fact).filter((f) => !f.includes(':')))],
+        ownFacts: [
+          ...new Set(
+            leavesOf(rule.when)
+              .map((l) => l.fact)
+              .filter((f) => !f.includes(':')),
+          ),
+        ],
         openers: openers.get(rule.id) ?? [],
       }
       rules.set(rule.id, one)
@@ -73,7 +80,9 @@ export function compileBook(book: Rulebook): CompiledBook {
       questions.set(subject, [...(questions.get(subject) ?? []), ...questionsOf(rule, safe)])
     }
   }
-  const second = new Map([...questions].map(([subject, asked]) => [subject, prepareSecondOpinion(asked, literals.get(subject) ?? (() => undefined))] as const))
+  const second = new Map(
+    [...questions].map(([subject, asked]) => [subject, prepareSecondOpinion(asked, literals.get(subject) ?? (() => undefined))] as const),
+  )
   return { book, rules, about, second }
 }
 

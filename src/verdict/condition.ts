@@ -11,7 +11,8 @@ export interface Facts {
 /** Which answer can't hurt when a reading is too close to call under a `safe-side` limit: a condemnation, or a failed check. */
 export type SafeSide = 'met' | 'not met'
 
-export type Why = 'missing' | 'not measured' | 'too close' | 'too few readings' | 'limit not adopted' | 'no limit' | 'out of range' | 'not applicable'
+export type Why =
+  'missing' | 'not measured' | 'too close' | 'too few readings' | 'limit not adopted' | 'no limit' | 'out of range' | 'not applicable'
 
 /** The trace of one leaf: what was asked, what stood there, and the answer. */
 export interface LeafTrace {
@@ -62,7 +63,8 @@ const ORDERING: ReadonlySet<Operator> = new Set(['at-most', 'above', 'at-least',
 function compileLeaf(leaf: Leaf, safe: SafeSide, literal: number | undefined): Compiled {
   const { fact: name, operator } = leaf
   const one = (trace: LeafTrace): ConditionTrace => ({ answer: trace.answer, leaves: [trace] })
-  const unknown = (why: Why, rest: Partial<LeafTrace> = {}): ConditionTrace => one({ fact: name, operator, answer: 'unknown', why, ...rest })
+  const unknown = (why: Why, rest: Partial<LeafTrace> = {}): ConditionTrace =>
+    one({ fact: name, operator, answer: 'unknown', why, ...rest })
 
   if (!ORDERING.has(operator)) {
     const wanted = leaf.value as string | boolean | readonly string[]
@@ -94,14 +96,20 @@ function compileLeaf(leaf: Leaf, safe: SafeSide, literal: number | undefined): C
     // Readings still to be taken may fall either way.
     const toCome: readonly Answer[] = fact.incomplete === true ? ['unknown'] : []
     const plain = fact.readings.map((reading) => compare(ordering, reading, bound))
-    const settled = plain.map((answer, i): Answer => (answer === 'unknown' && limit?.whenTooClose === 'safe-side' && fact.readings[i]?.best === true ? safe : answer))
+    const settled = plain.map((answer, i): Answer =>
+      answer === 'unknown' && limit?.whenTooClose === 'safe-side' && fact.readings[i]?.best === true ? safe : answer,
+    )
     const answer = combine([...settled, ...toCome])
     // Only where the plain readings leave it open does the safe side decide anything.
     const safeSide = combine([...plain, ...toCome]) === 'unknown' && answer !== 'unknown' ? { safeSide: true as const } : {}
     return answer === 'unknown'
-      ? unknown(fact.incomplete === true ? 'too few readings' : 'too close', { ...shown, needs: fact.origin === 'computed' ? needsOf(fact) : [] })
+      ? unknown(fact.incomplete === true ? 'too few readings' : 'too close', {
+          ...shown,
+          needs: fact.origin === 'computed' ? needsOf(fact) : [],
+        })
       : one({ fact: name, operator, answer, ...shown, ...safeSide })
   }
 }
 
-const needsOf = (fact: { readonly inputs?: readonly string[] }): readonly FactKey[] => (fact.inputs ?? []).filter((i): i is FactKey => !i.includes('limit.'))
+const needsOf = (fact: { readonly inputs?: readonly string[] }): readonly FactKey[] =>
+  (fact.inputs ?? []).filter((i): i is FactKey => !i.includes('limit.'))

@@ -9,7 +9,9 @@ import { NOT_MEASURED } from './sheet.ts'
 import type { ShopLayer } from './shop.ts'
 
 type Scalar = string | boolean
-export type ReadValue = { readonly ok: true; readonly value: EnteredValue; readonly notes: readonly string[] } | { readonly ok: false; readonly faults: readonly Fault[] }
+export type ReadValue =
+  | { readonly ok: true; readonly value: EnteredValue; readonly notes: readonly string[] }
+  | { readonly ok: false; readonly faults: readonly Fault[] }
 
 interface Typed {
   readonly value: Scalar | readonly Scalar[]
@@ -23,18 +25,47 @@ const bad = (f: Fault): ReadValue => ({ ok: false, faults: [f] })
 export function readValue(book: Rulebook, engine: Engine, shop: ShopLayer, entry: PropertyEntry, typed: Typed, where: string): ReadValue {
   const { property } = entry
   const only = Array.isArray(typed.value) && typed.value.length === 1 ? (typed.value[0] as Scalar) : typed.value
-  if (typeof only === 'string' && only.trim().toLowerCase() === NOT_MEASURED) return { ok: true, value: { form: 'not measured' }, notes: [] }
+  if (typeof only === 'string' && only.trim().toLowerCase() === NOT_MEASURED)
+    return { ok: true, value: { form: 'not measured' }, notes: [] }
   if (property.kind === 'yes-no' || property.kind === 'choice' || property.kind === 'card') {
-    if (typed.unit !== undefined) return bad(fault('unit-unwanted', `${where}/unit`, `${property.label} has no unit.`, 'Leave the unit out.', typed.unit))
-    if (typeof only !== 'string' && typeof only !== 'boolean') return bad(fault('one-value', `${where}/value`, `${property.label} takes one value.`, 'Send it singly.', typed.value))
+    if (typed.unit !== undefined)
+      return bad(fault('unit-unwanted', `${where}/unit`, `${property.label} has no unit.`, 'Leave the unit out.', typed.unit))
+    if (typeof only !== 'string' && typeof only !== 'boolean')
+      return bad(fault('one-value', `${where}/value`, `${property.label} takes one value.`, 'Send it singly.', typed.value))
     return readTerm(engine, entry, only, `${where}/value`)
   }
   const list = Array.isArray(only) ? (only as readonly Scalar[]) : [only as Scalar]
-  if (list.length > 1 && property.readings === undefined) return bad(fault('one-value', `${where}/value`, `${property.label} takes one reading.`, 'Send the reading that counts, and say in the note how the others ran.', typed.value))
+  if (list.length > 1 && property.readings === undefined)
+    return bad(
+      fault(
+        'one-value',
+        `${where}/value`,
+        `${property.label} takes one reading.`,
+        'Send the reading that counts, and say in the note how the others ran.',
+        typed.value,
+      ),
+    )
   const use = typed.instrument === undefined ? undefined : book.instruments.get(typed.instrument)
-  if (typed.instrument !== undefined && use === undefined) return bad(fault('instrument-unknown', `${where}/instrument`, 'No such instrument.', `Known are ${[...book.instruments.keys()].join(', ')}.`, typed.instrument))
+  if (typed.instrument !== undefined && use === undefined)
+    return bad(
+      fault(
+        'instrument-unknown',
+        `${where}/instrument`,
+        'No such instrument.',
+        `Known are ${[...book.instruments.keys()].join(', ')}.`,
+        typed.instrument,
+      ),
+    )
   if (typed.instrument !== undefined && property.instruments.length > 0 && !property.instruments.includes(typed.instrument)) {
-    return bad(fault('instrument-unsuited', `${where}/instrument`, `${property.label} is not read with that.`, `Use ${property.instruments.join(' or ')}.`, typed.instrument))
+    return bad(
+      fault(
+        'instrument-unsuited',
+        `${where}/instrument`,
+        `${property.label} is not read with that.`,
+        `Use ${property.instruments.join(' or ')}.`,
+        typed.instrument,
+      ),
+    )
   }
   const readings: ReadQuantity[] = []
   const faults: Fault[] = []
@@ -75,12 +106,34 @@ function readTerm(engine: Engine, entry: PropertyEntry, typed: Scalar, where: st
   if (property.kind === 'card') {
     const cards = property.cards === 'castings' ? Object.keys(engine.castings) : Object.keys(engine.cards[property.cards] ?? {})
     const card = cards.find((c) => c.toLowerCase() === said)
-    return card !== undefined ? term(card) : bad(fault('card-unknown', where, `The sheet of ${engine.id} has no such ${property.label}.`, cards.length === 0 ? 'This engine offers none.' : `It has ${cards.join(', ')}.`, typed))
+    return card !== undefined
+      ? term(card)
+      : bad(
+          fault(
+            'card-unknown',
+            where,
+            `The sheet of ${engine.id} has no such ${property.label}.`,
+            cards.length === 0 ? 'This engine offers none.' : `It has ${cards.join(', ')}.`,
+            typed,
+          ),
+        )
   }
-  if (property.kind !== 'choice') return bad(fault('wrong-kind', where, `${property.label} is no choice.`, 'Give the figure with its unit.', typed))
+  if (property.kind !== 'choice')
+    return bad(fault('wrong-kind', where, `${property.label} is no choice.`, 'Give the figure with its unit.', typed))
   const spoken = said.replaceAll(' ', '-')
-  const choice = Object.entries(property.choices).find(([id, c]) => id === said || id === spoken || c.words.some((w) => w.toLowerCase() === said))
-  if (choice === undefined) return bad(fault('choice-unknown', where, `${property.label} (${name}) has no such choice.`, `Choices are ${Object.keys(property.choices).join(', ')}.`, typed))
+  const choice = Object.entries(property.choices).find(
+    ([id, c]) => id === said || id === spoken || c.words.some((w) => w.toLowerCase() === said),
+  )
+  if (choice === undefined)
+    return bad(
+      fault(
+        'choice-unknown',
+        where,
+        `${property.label} (${name}) has no such choice.`,
+        `Choices are ${Object.keys(property.choices).join(', ')}.`,
+        typed,
+      ),
+    )
   const [id, { declined }] = choice
   return declined === undefined ? term(id) : bad(fault('declined', where, declined, 'This service does not judge such work.', typed))
 }

@@ -24,7 +24,16 @@ export interface Commitments {
  */
 export function enterSheet(book: Rulebook, sheet: Sheet, shop: ShopLayer, commitments: Commitments): EnteredSheet {
   const engine = book.engines.get(sheet.engine)
-  if (engine === undefined) throw new Refused([fault('engine-unknown', '/engine', 'No sheet for this engine.', `Known are ${[...book.engines.keys()].join(', ')}; a limit is never guessed from another engine.`, sheet.engine)])
+  if (engine === undefined)
+    throw new Refused([
+      fault(
+        'engine-unknown',
+        '/engine',
+        'No sheet for this engine.',
+        `Known are ${[...book.engines.keys()].join(', ')}; a limit is never guessed from another engine.`,
+        sheet.engine,
+      ),
+    ])
   const faults: Fault[] = []
   const notes: string[] = []
   const build = enterBuild(book, engine, sheet, shop, faults, notes)
@@ -47,7 +56,15 @@ export function enterSheet(book: Rulebook, sheet: Sheet, shop: ShopLayer, commit
     }
     const entry = part.properties.get(finding.property)
     if (entry === undefined) {
-      faults.push(fault('property-unknown', `${where}/property`, `A ${part.file.one} has no property of that name.`, `Known are ${[...part.properties.keys(), LOOKED_OVER].join(', ')}.`, finding.property))
+      faults.push(
+        fault(
+          'property-unknown',
+          `${where}/property`,
+          `A ${part.file.one} has no property of that name.`,
+          `Known are ${[...part.properties.keys(), LOOKED_OVER].join(', ')}.`,
+          finding.property,
+        ),
+      )
       return
     }
     const read = readValue(book, engine, shop, entry, finding, where)
@@ -56,7 +73,13 @@ export function enterSheet(book: Rulebook, sheet: Sheet, shop: ShopLayer, commit
       return
     }
     notes.push(...read.notes.map((n) => `${where}: ${n}`))
-    for (const at of positions) enter(entered, { part: part.id, at, property: finding.property, value: read.value, ...whoAndWhen(finding, commitments) }, where, faults)
+    for (const at of positions)
+      enter(
+        entered,
+        { part: part.id, at, property: finding.property, value: read.value, ...whoAndWhen(finding, commitments) },
+        where,
+        faults,
+      )
   })
   for (const look of looks) enterLook(look, entered, commitments, faults)
   if (faults.length > 0) throw new Refused(faults)
@@ -77,13 +100,28 @@ const byAddress = (a: EnteredFinding, b: EnteredFinding): number => {
   return x < y ? -1 : x > y ? 1 : 0
 }
 
-function enterBuild(book: Rulebook, engine: Engine, sheet: Sheet, shop: ShopLayer, faults: Fault[], notes: string[]): ReadonlyMap<string, EnteredValue> {
+function enterBuild(
+  book: Rulebook,
+  engine: Engine,
+  sheet: Sheet,
+  shop: ShopLayer,
+  faults: Fault[],
+  notes: string[],
+): ReadonlyMap<string, EnteredValue> {
   const job = book.parts.get('job')
   const build = new Map<string, EnteredValue>()
   for (const [name, value] of Object.entries(sheet.build).sort(([a], [b]) => (a < b ? -1 : 1))) {
     const entry = job?.properties.get(name)
     if (entry === undefined) {
-      faults.push(fault('build-unknown', pointer('build', name), 'No build choice of that name.', `Known are ${[...(job?.properties.keys() ?? [])].join(', ')}.`, name))
+      faults.push(
+        fault(
+          'build-unknown',
+          pointer('build', name),
+          'No build choice of that name.',
+          `Known are ${[...(job?.properties.keys() ?? [])].join(', ')}.`,
+          name,
+        ),
+      )
       continue
     }
     const read = readValue(book, engine, shop, entry, { value }, pointer('build', name))
@@ -103,18 +141,52 @@ function castingOf(book: Rulebook, build: ReadonlyMap<string, EnteredValue>): st
   return undefined
 }
 
-function partOf(book: Rulebook, engine: Engine, has: readonly string[], finding: Finding, where: string, faults: Fault[]): PartClass | undefined {
+function partOf(
+  book: Rulebook,
+  engine: Engine,
+  has: readonly string[],
+  finding: Finding,
+  where: string,
+  faults: Fault[],
+): PartClass | undefined {
   const said = finding.part.trim().toLowerCase()
-  const part = book.parts.get(said.replaceAll(' ', '-')) ?? [...book.parts.values()].find((p) => p.file.one === said || p.file.many === said || p.file.said.includes(said))
-  if (part === undefined) faults.push(fault('part-unknown', `${where}/part`, 'No part class of that name.', `Known are ${[...book.parts.keys()].join(', ')}.`, finding.part))
+  const part =
+    book.parts.get(said.replaceAll(' ', '-')) ??
+    [...book.parts.values()].find((p) => p.file.one === said || p.file.many === said || p.file.said.includes(said))
+  if (part === undefined)
+    faults.push(
+      fault(
+        'part-unknown',
+        `${where}/part`,
+        'No part class of that name.',
+        `Known are ${[...book.parts.keys()].join(', ')}.`,
+        finding.part,
+      ),
+    )
   else if (!has.includes(part.id)) {
-    faults.push(fault('part-not-fitted', `${where}/part`, `${engine.id} has no ${part.file.one}${has === engine.parts ? '' : ' with this casting'}.`, `It has ${has.join(', ')}; if the casting has one, name the casting in build.`, finding.part))
+    faults.push(
+      fault(
+        'part-not-fitted',
+        `${where}/part`,
+        `${engine.id} has no ${part.file.one}${has === engine.parts ? '' : ' with this casting'}.`,
+        `It has ${has.join(', ')}; if the casting has one, name the casting in build.`,
+        finding.part,
+      ),
+    )
     return undefined
   }
   return part
 }
 
-function positionsFor(engine: Engine, part: PartClass, finding: Finding, where: string, named: ReadonlySet<string>, faults: Fault[], expansions: ShownExpansion[]): readonly string[] | undefined {
+function positionsFor(
+  engine: Engine,
+  part: PartClass,
+  finding: Finding,
+  where: string,
+  named: ReadonlySet<string>,
+  faults: Fault[],
+  expansions: ShownExpansion[],
+): readonly string[] | undefined {
   try {
     const { positions, group } = expandPosition(engine, part.place, finding.at, `${where}/at`, named)
     if (group) expansions.push({ part: part.id, said: finding.at ?? 'all', positions })
@@ -127,7 +199,12 @@ function positionsFor(engine: Engine, part: PartClass, finding: Finding, where: 
 }
 
 /** Positions that findings name one by one, by part: what "rest" leaves out. */
-function namedPositions(book: Rulebook, engine: Engine, has: readonly string[], findings: readonly Finding[]): ReadonlyMap<string, ReadonlySet<string>> {
+function namedPositions(
+  book: Rulebook,
+  engine: Engine,
+  has: readonly string[],
+  findings: readonly Finding[],
+): ReadonlyMap<string, ReadonlySet<string>> {
   const named = new Map<string, Set<string>>()
   for (const finding of findings) {
     const part = partOf(book, engine, has, finding, '', [])
@@ -143,7 +220,12 @@ function namedPositions(book: Rulebook, engine: Engine, has: readonly string[], 
   return named
 }
 
-function enter(entered: Map<string, { finding: EnteredFinding; where: string }>, finding: EnteredFinding, where: string, faults: Fault[]): void {
+function enter(
+  entered: Map<string, { finding: EnteredFinding; where: string }>,
+  finding: EnteredFinding,
+  where: string,
+  faults: Fault[],
+): void {
   const key = `${finding.part}:${finding.property}@${finding.at}`
   const before = entered.get(key)
   if (before === undefined) {
@@ -155,16 +237,39 @@ function enter(entered: Map<string, { finding: EnteredFinding; where: string }>,
     if (JSON.stringify(finding) < JSON.stringify(before.finding)) entered.set(key, { finding, where: before.where })
     return
   }
-  faults.push(fault('values-disagree', where, `Two values for ${finding.property} at ${finding.at}, and they disagree (the other is at ${before.where}).`, 'Send several readings of one property as a list, or take the wrong one out.', typedOf(finding.value)))
+  faults.push(
+    fault(
+      'values-disagree',
+      where,
+      `Two values for ${finding.property} at ${finding.at}, and they disagree (the other is at ${before.where}).`,
+      'Send several readings of one property as a list, or take the wrong one out.',
+      typedOf(finding.value),
+    ),
+  )
 }
 
-function enterLook(look: { finding: Finding; where: string; part: PartClass; positions: readonly string[] }, entered: Map<string, { finding: EnteredFinding; where: string }>, commitments: Commitments, faults: Fault[]): void {
+function enterLook(
+  look: { finding: Finding; where: string; part: PartClass; positions: readonly string[] },
+  entered: Map<string, { finding: EnteredFinding; where: string }>,
+  commitments: Commitments,
+  faults: Fault[],
+): void {
   const { finding, where, part, positions } = look
   const said = String(finding.value).trim().toLowerCase()
   const procedures = Object.entries(part.file.procedures)
   const found = procedures.find(([id, p]) => id.toLowerCase() === said || p.words.some((w) => w.toLowerCase() === said))
   if (found === undefined) {
-    faults.push(fault('procedure-unknown', `${where}/value`, `No way of looking over a ${part.file.one} is called that.`, procedures.length === 0 ? 'This part has none; enter its findings singly.' : `Known are ${procedures.map(([id]) => `"${id}"`).join(', ')}.`, said))
+    faults.push(
+      fault(
+        'procedure-unknown',
+        `${where}/value`,
+        `No way of looking over a ${part.file.one} is called that.`,
+        procedures.length === 0
+          ? 'This part has none; enter its findings singly.'
+          : `Known are ${procedures.map(([id]) => `"${id}"`).join(', ')}.`,
+        said,
+      ),
+    )
     return
   }
   const [procedure, { answers }] = found
@@ -173,7 +278,10 @@ function enterLook(look: { finding: Finding; where: string; part: PartClass; pos
       // What was named singly stands: "looked over, nothing else found".
       if (entered.has(`${part.id}:${property}@${at}`)) continue
       const value: EnteredValue = { form: 'term', term: answer, typed: procedure }
-      entered.set(`${part.id}:${property}@${at}`, { finding: { part: part.id, at, property, value, procedure, ...whoAndWhen(finding, commitments) }, where })
+      entered.set(`${part.id}:${property}@${at}`, {
+        finding: { part: part.id, at, property, value, procedure, ...whoAndWhen(finding, commitments) },
+        where,
+      })
     }
   }
 }
@@ -189,9 +297,12 @@ function whoAndWhen(finding: Finding, commitments: Commitments): Pick<EnteredFin
 
 function sameValue(a: EnteredValue, b: EnteredValue): boolean {
   if (a.form === 'quantity' && b.form === 'quantity') {
-    return a.readings.length === b.readings.length && a.readings.every((r, i) => r.value === b.readings[i]?.value && r.u === b.readings[i]?.u)
+    return (
+      a.readings.length === b.readings.length && a.readings.every((r, i) => r.value === b.readings[i]?.value && r.u === b.readings[i]?.u)
+    )
   }
   return a.form === 'term' && b.form === 'term' ? a.term === b.term : a.form === b.form
 }
 
-const typedOf = (value: EnteredValue): string => (value.form === 'quantity' ? value.readings.map((r) => r.typed).join(', ') : value.form === 'term' ? value.typed : value.form)
+const typedOf = (value: EnteredValue): string =>
+  value.form === 'quantity' ? value.readings.map((r) => r.typed).join(', ') : value.form === 'term' ? value.typed : value.form

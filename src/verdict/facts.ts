@@ -13,7 +13,12 @@ import { factOnSheet, layersOf, limitOnSheet, unstatedChoices } from './sheet-fi
 import type { ShopLayer } from './shop.ts'
 import { bestU } from './best-instrument.ts'
 
-const missing = (why: Missing['why'], needs: readonly FactKey[], says?: string): Missing => ({ state: 'missing', why, needs, ...(says === undefined ? {} : { says }) })
+const missing = (why: Missing['why'], needs: readonly FactKey[], says?: string): Missing => ({
+  state: 'missing',
+  why,
+  needs,
+  ...(says === undefined ? {} : { says }),
+})
 
 /**
  * Every fact of one job by address, worked out when first asked: findings over sheets, computed figures from both.
@@ -36,11 +41,15 @@ export class JobFacts {
     this.#sheet = sheet
     this.#shop = shop
     const z = book.confidence.quantiles[shop.confidence]
-    if (z === undefined) throw new Error(`No quantile for confidence ${shop.confidence}; rules/confidence.json lists ${Object.keys(book.confidence.quantiles).join(', ')}.`)
+    if (z === undefined)
+      throw new Error(
+        `No quantile for confidence ${shop.confidence}; rules/confidence.json lists ${Object.keys(book.confidence.quantiles).join(', ')}.`,
+      )
     this.#z = z
     this.#layers = layersOf(book, sheet)
     for (const finding of sheet.findings) this.#found.set(factKey(finding.part, finding.property, finding.at), finding)
-    for (const [property, value] of sheet.build) this.#found.set(factKey('job', property, ENGINE), { part: 'job', at: ENGINE, property, value })
+    for (const [property, value] of sheet.build)
+      this.#found.set(factKey('job', property, ENGINE), { part: 'job', at: ENGINE, property, value })
   }
 
   /** True when somebody entered this fact, even to say that it was not measured. */
@@ -93,14 +102,19 @@ export class JobFacts {
 
   #work(part: string, name: string, at: string, key: FactKey): Fact {
     const port = portOf(at)
-    if (name === 'port') return port === undefined ? { state: 'not applicable' } : { state: 'known', form: 'term', terms: [port], origin: 'position' }
+    if (name === 'port')
+      return port === undefined ? { state: 'not applicable' } : { state: 'known', form: 'term', terms: [port], origin: 'position' }
     const cls = this.#book.parts.get(part)
     const found = this.#found.get(key)
     if (found !== undefined) return this.#fromFinding(found, part, name, key)
     const derived = cls?.derived.get(name)
     if (derived !== undefined) return this.#compute(derived, part, at)
     const unstated = unstatedChoices(this.#book, this.#sheet, 'facts', part, name)
-    if (unstated.length > 0) return missing('missing', unstated.map((choice) => factKey('job', choice, ENGINE)))
+    if (unstated.length > 0)
+      return missing(
+        'missing',
+        unstated.map((choice) => factKey('job', choice, ENGINE)),
+      )
     return this.#fromSheet(cls, part, name, at) ?? missing('missing', [key])
   }
 
@@ -126,7 +140,9 @@ export class JobFacts {
       form: 'quantity',
       kind: first.kind,
       ...(isShort(property, value.readings.length) ? { incomplete: true as const } : {}),
-      readings: value.readings.map((r) => this.#reading(r, property === undefined || r.u <= bestU(this.#book, this.#shop, property, r.value))),
+      readings: value.readings.map((r) =>
+        this.#reading(r, property === undefined || r.u <= bestU(this.#book, this.#shop, property, r.value)),
+      ),
       origin,
       observed: { typed: value.readings.map((r) => r.typed), uFrom: first.uFrom, ...who },
     }
@@ -145,7 +161,14 @@ export class JobFacts {
     }
     const measure = literalMeasure(String(sheet.value), property.kind)
     const u = sheet.doubt === undefined ? 0 : literalMeasure(sheet.doubt, property.kind) / 2
-    return { state: 'known', form: 'quantity', kind: property.kind, readings: [this.#reading({ value: measure, u }, u === 0)], origin: sheet.from, observed: { typed: [String(sheet.value)], uFrom: u === 0 ? 'exact' : 'stated' } }
+    return {
+      state: 'known',
+      form: 'quantity',
+      kind: property.kind,
+      readings: [this.#reading({ value: measure, u }, u === 0)],
+      origin: sheet.from,
+      observed: { typed: [String(sheet.value)], uFrom: u === 0 ? 'exact' : 'stated' },
+    }
   }
 
   #compute(derived: { readonly formula: string; readonly inputs: Readonly<Record<string, string>> }, part: string, at: string): Fact {
@@ -176,10 +199,24 @@ export class JobFacts {
     // Several readings (stations, axes) are worked out in every combination: the largest bore against the smallest stem.
     for (const one of combinations(inputs)) {
       const result = apply(formula, one)
-      if (!result.ok) return missing('out of range', used.filter((u): u is FactKey => !u.includes('limit.')), result.why)
+      if (!result.ok)
+        return missing(
+          'out of range',
+          used.filter((u): u is FactKey => !u.includes('limit.')),
+          result.why,
+        )
       readings.push(this.#reading({ value: result.value, u: result.u }, best))
     }
-    const known: KnownQuantity = { state: 'known', form: 'quantity', kind: formula.output.kind, readings: extremes(readings), ...(incomplete ? { incomplete } : {}), origin: 'computed', formula: derived.formula, inputs: used }
+    const known: KnownQuantity = {
+      state: 'known',
+      form: 'quantity',
+      kind: formula.output.kind,
+      readings: extremes(readings),
+      ...(incomplete ? { incomplete } : {}),
+      origin: 'computed',
+      formula: derived.formula,
+      inputs: used,
+    }
     return known
   }
 
@@ -196,11 +233,16 @@ export class JobFacts {
     if (entry === undefined) return missing('no limit', [])
     const common = { state: 'known', id: `${part}:${id}`, kind: entry.kind, whenTooClose: entry.whenTooClose } as const
     const unstated = unstatedChoices(this.#book, this.#sheet, 'limits', part, id)
-    if (unstated.length > 0) return missing('missing', unstated.map((choice) => factKey('job', choice, ENGINE)))
+    if (unstated.length > 0)
+      return missing(
+        'missing',
+        unstated.map((choice) => factKey('job', choice, ENGINE)),
+      )
     const sheet = limitOnSheet(this.#layers, part, id, at)
     if (sheet !== undefined) return { ...common, value: literalMeasure(sheet.typed, entry.kind), typed: sheet.typed, from: sheet.from }
     const own = this.#shop.limits.find((l) => l.part === part && l.limit === id)
-    if (own !== undefined) return { ...common, value: literalMeasure(own.value, entry.kind), typed: own.value, from: 'shop', adoptedBy: own.by }
+    if (own !== undefined)
+      return { ...common, value: literalMeasure(own.value, entry.kind), typed: own.value, from: 'shop', adoptedBy: own.by }
     for (const standard of entry.defaults) {
       const fits = this.#fits(standard.for, part, at)
       if (fits === 'no') continue
@@ -231,16 +273,21 @@ const split = (name: string, part: string): readonly [string, string] => {
 }
 
 /** Fewer readings than the property asks for. */
-const isShort = (property: Property | undefined, taken: number): boolean => property !== undefined && 'readings' in property && taken < (property.readings?.least ?? 1)
+const isShort = (property: Property | undefined, taken: number): boolean =>
+  property !== undefined && 'readings' in property && taken < (property.readings?.least ?? 1)
 
 /** Every way to take one reading of each input. */
 function combinations(inputs: Readonly<Record<string, readonly Measure[]>>): readonly Readonly<Record<string, Measure>>[] {
-  return Object.entries(inputs).reduce<readonly Readonly<Record<string, Measure>>[]>((sets, [name, readings]) => sets.flatMap((set) => readings.map((reading) => ({ ...set, [name]: reading }))), [{}])
+  return Object.entries(inputs).reduce<readonly Readonly<Record<string, Measure>>[]>(
+    (sets, [name, readings]) => sets.flatMap((set) => readings.map((reading) => ({ ...set, [name]: reading }))),
+    [{}],
+  )
 }
 
 /** What decides among many results of one computation: the ends of their intervals, both ways. */
 function extremes(readings: readonly Reading[]): readonly Reading[] {
-  const end = (key: 'lo' | 'hi', sign: 1 | -1): Reading | undefined => readings.reduce<Reading | undefined>((best, r) => (best === undefined || sign * (r[key] - best[key]) > 0 ? r : best), undefined)
+  const end = (key: 'lo' | 'hi', sign: 1 | -1): Reading | undefined =>
+    readings.reduce<Reading | undefined>((best, r) => (best === undefined || sign * (r[key] - best[key]) > 0 ? r : best), undefined)
   return [...new Set([end('lo', -1), end('hi', -1), end('lo', 1), end('hi', 1)])].filter((r) => r !== undefined)
 }
 
@@ -250,7 +297,11 @@ function together(facts: readonly Fact[]): Fact {
   if (first === undefined) return { state: 'not applicable' }
   if (facts.length === 1) return first
   const gaps = facts.filter((f): f is Missing => f.state === 'missing')
-  if (gaps.length > 0) return missing(gaps[0]?.why ?? 'missing', gaps.flatMap((g) => g.needs))
+  if (gaps.length > 0)
+    return missing(
+      gaps[0]?.why ?? 'missing',
+      gaps.flatMap((g) => g.needs),
+    )
   if (first.state !== 'known') return first
   if (first.form === 'term') return { ...first, terms: facts.flatMap((f) => (f.state === 'known' && f.form === 'term' ? f.terms : [])) }
   return { ...first, readings: facts.flatMap((f) => (f.state === 'known' && f.form === 'quantity' ? f.readings : [])) }

@@ -34,7 +34,12 @@ interface Subject {
 }
 
 /** Judges every part that the sheet speaks of, what their findings open, and the job's set-level subjects. */
-export async function judge(book: CompiledBook, sheet: EnteredSheet, shop: ShopLayer, options: { readonly secondOpinion: boolean }): Promise<Judgement> {
+export async function judge(
+  book: CompiledBook,
+  sheet: EnteredSheet,
+  shop: ShopLayer,
+  options: { readonly secondOpinion: boolean },
+): Promise<Judgement> {
   const facts = new JobFacts(book.book, sheet, shop)
   const outcomes = new Outcomes(book, sheet.engine, facts, firstConditions(facts))
   const z = book.book.confidence.quantiles[shop.confidence] ?? 0
@@ -55,14 +60,34 @@ export async function judge(book: CompiledBook, sheet: EnteredSheet, shop: ShopL
   }
 }
 
-function verdictOf(book: CompiledBook, shop: ShopLayer, facts: JobFacts, outcomes: Outcomes, subject: Subject, found: readonly RuleOutcome[], again: readonly RuleOutcome[] | undefined, z: number): Verdict {
-  const disagreement = again === undefined ? [] : found.flatMap((o, i) => (again[i]?.answer === o.answer ? [] : [{ rule: o.compiled.rule.id, first: o.answer, second: again[i]?.answer ?? 'unknown' }]))
+function verdictOf(
+  book: CompiledBook,
+  shop: ShopLayer,
+  facts: JobFacts,
+  outcomes: Outcomes,
+  subject: Subject,
+  found: readonly RuleOutcome[],
+  again: readonly RuleOutcome[] | undefined,
+  z: number,
+): Verdict {
+  const disagreement =
+    again === undefined
+      ? []
+      : found.flatMap((o, i) =>
+          again[i]?.answer === o.answer ? [] : [{ rule: o.compiled.rule.id, first: o.answer, second: again[i]?.answer ?? 'unknown' }],
+        )
   const disposition = disagreement.length > 0 ? 'undetermined' : dispositionOf(found)
   const applying = found.filter((o) => o.answer !== 'does not apply')
   const steps = stepsOf(found, z)
   const checks = applying.filter((o) => o.compiled.kind === 'check')
   const restores = disposition === 'recondition' ? applying.filter((o) => o.compiled.kind === 'restores' && o.answer === 'met') : []
-  const waiting = disposition === 'replace' ? [] : applying.filter((o) => o.answer === 'unknown' && (disposition === 'undetermined' ? o.compiled.kind !== 'advises' : o.compiled.kind === 'restores'))
+  const waiting =
+    disposition === 'replace'
+      ? []
+      : applying.filter(
+          (o) =>
+            o.answer === 'unknown' && (disposition === 'undetermined' ? o.compiled.kind !== 'advises' : o.compiled.kind === 'restores'),
+        )
   return {
     part: subject.about,
     at: subject.at,
@@ -71,7 +96,13 @@ function verdictOf(book: CompiledBook, shop: ShopLayer, facts: JobFacts, outcome
     steps,
     open: openQuestions(book, shop, facts, outcomes, waiting),
     provided: restores.flatMap((o) => providedOf(o, facts)),
-    opens: [...new Set(applying.filter((o) => o.answer === 'met').flatMap((o) => o.compiled.rule.then.opens.flatMap((opened) => spotsOpened(book, facts, opened, o.at))))].sort(),
+    opens: [
+      ...new Set(
+        applying
+          .filter((o) => o.answer === 'met')
+          .flatMap((o) => o.compiled.rule.then.opens.flatMap((opened) => spotsOpened(book, facts, opened, o.at))),
+      ),
+    ].sort(),
     tally: {
       checks: checks.length,
       passed: checks.filter((c) => c.answer === 'met').length,
@@ -97,7 +128,10 @@ function deciding(steps: Verdict['steps'], disposition: Verdict['disposition']):
 
 function spotsOpened(book: CompiledBook, facts: JobFacts, opened: string, at: string): readonly string[] {
   const part = opened.slice(0, opened.indexOf(':'))
-  return facts.spots(part, at).filter(() => book.rules.has(opened.replace(':', '.'))).map((spot) => `${opened}@${spot}`)
+  return facts
+    .spots(part, at)
+    .filter(() => book.rules.has(opened.replace(':', '.')))
+    .map((spot) => `${opened}@${spot}`)
 }
 
 /** Parts with a finding, parts that a finding opened, and every set-level subject; in the engine's own order. */
@@ -124,7 +158,8 @@ function subjectsOf(book: CompiledBook, sheet: EnteredSheet, facts: JobFacts, ou
   }
   const subjects: Subject[] = []
   for (const about of Object.keys(book.book.subjects)) {
-    if ((book.about.get(about) ?? []).some((rule) => spokenOf(book, facts, outcomes, rule))) subjects.push({ about, part: 'job', at: ENGINE })
+    if ((book.about.get(about) ?? []).some((rule) => spokenOf(book, facts, outcomes, rule)))
+      subjects.push({ about, part: 'job', at: ENGINE })
   }
   for (const part of has) {
     const cls = book.book.parts.get(part)
@@ -180,13 +215,19 @@ async function secondOpinion(book: CompiledBook, sheet: EnteredSheet, facts: Job
   for (const subject of subjects) await ask(subject.about, subject.part, subject.at)
   // Openers of dormant rules may sit on parts that the sheet does not name.
   for (const subject of subjects) {
-    for (const rule of book.about.get(subject.about) ?? []) for (const id of openersOf(book, rule)) {
-      const opener = book.rules.get(id)
-      if (opener === undefined) continue
-      for (const at of facts.spots(opener.part, subject.at)) await ask(opener.rule.about ?? opener.part, opener.part, at)
-    }
+    for (const rule of book.about.get(subject.about) ?? [])
+      for (const id of openersOf(book, rule)) {
+        const opener = book.rules.get(id)
+        if (opener === undefined) continue
+        for (const at of facts.spots(opener.part, subject.at)) await ask(opener.rule.about ?? opener.part, opener.part, at)
+      }
   }
-  return new Outcomes(book, sheet.engine, facts, secondConditions((rule, at) => said.get(`${rule.rule.about ?? rule.part}@${at}`) ?? new Map()))
+  return new Outcomes(
+    book,
+    sheet.engine,
+    facts,
+    secondConditions((rule, at) => said.get(`${rule.rule.about ?? rule.part}@${at}`) ?? new Map()),
+  )
 }
 
 /** The openers of a rule, and the openers of those. */

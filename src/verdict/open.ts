@@ -20,7 +20,13 @@ interface Waiting {
  * What is still to be known about a part, in the order that settles most: what a condemning rule waits for first,
  * then what more rules wait for, then what is easier to measure.
  */
-export function openQuestions(book: CompiledBook, shop: ShopLayer, facts: JobFacts, outcomes: Outcomes, unknown: readonly RuleOutcome[]): readonly OpenQuestion[] {
+export function openQuestions(
+  book: CompiledBook,
+  shop: ShopLayer,
+  facts: JobFacts,
+  outcomes: Outcomes,
+  unknown: readonly RuleOutcome[],
+): readonly OpenQuestion[] {
   const waiting = new Map<string, Waiting>()
   for (const outcome of unknown) collect(outcome, outcome)
   return [...waiting.values()].sort(byWorth).map(({ rules, ...rest }) => ({ ...rest, rules: [...rules.keys()].sort() }))
@@ -60,7 +66,14 @@ export function openQuestions(book: CompiledBook, shop: ShopLayer, facts: JobFac
       return
     }
     const better = why === 'too close' ? remedy(part, name, at, leaf) : undefined
-    waiting.set(key, { part, at, fact: name, why, rules: new Map([[for_.compiled.rule.id, condemns]]), ...(better === undefined || better.length === 0 ? {} : { better }) })
+    waiting.set(key, {
+      part,
+      at,
+      fact: name,
+      why,
+      rules: new Map([[for_.compiled.rule.id, condemns]]),
+      ...(better === undefined || better.length === 0 ? {} : { better }),
+    })
   }
 
   function remedy(part: string, name: string, at: string, leaf: LeafTrace): readonly string[] {

@@ -20,7 +20,16 @@ export interface RuleOutcome {
 }
 
 /** Answers that one interpreter gives for the conditions of one rule at one spot. */
-export type Conditions = (compiled: CompiledRule, at: string) => { readonly applies: Answer; readonly wakes: Answer | undefined; readonly when: Answer; readonly leaves?: readonly LeafTrace[]; readonly doubt?: readonly LeafTrace[] }
+export type Conditions = (
+  compiled: CompiledRule,
+  at: string,
+) => {
+  readonly applies: Answer
+  readonly wakes: Answer | undefined
+  readonly when: Answer
+  readonly leaves?: readonly LeafTrace[]
+  readonly doubt?: readonly LeafTrace[]
+}
 
 /**
  * Rule outcomes of one job by one interpreter, worked out when first asked. Both interpreters share this step:
@@ -45,7 +54,8 @@ export class Outcomes {
     const key = `${compiled.rule.id}@${at}`
     const known = this.#known.get(key)
     if (known !== undefined) return known
-    if (this.#asking.has(key)) throw new Error(`Rule ${compiled.rule.id} is opened by itself through other rules; mend the "opens" of those rules.`)
+    if (this.#asking.has(key))
+      throw new Error(`Rule ${compiled.rule.id} is opened by itself through other rules; mend the "opens" of those rules.`)
     this.#asking.add(key)
     const outcome = this.#work(compiled, at)
     this.#asking.delete(key)
@@ -57,7 +67,12 @@ export class Outcomes {
     const { applies, wakes, when, leaves = [], doubt = [] } = this.#conditions(compiled, at)
     const awake = compiled.rule.dormant === true ? this.#awake(compiled, at, wakes) : { answer: 'met' as const, waitsFor: [] }
     const atWork = kleeneAll([applies, awake.answer])
-    const base = { compiled, at, leaves: atWork === 'unknown' ? [...leaves, ...doubt] : leaves, waitsFor: atWork === 'unknown' ? awake.waitsFor : [] }
+    const base = {
+      compiled,
+      at,
+      leaves: atWork === 'unknown' ? [...leaves, ...doubt] : leaves,
+      waitsFor: atWork === 'unknown' ? awake.waitsFor : [],
+    }
     if (atWork === 'not met') return { ...base, answer: 'does not apply' }
     if (atWork === 'met') return { ...base, answer: when }
     // Not known whether it applies: only the answer that holds either way may stand. A check that passes, passes;
@@ -67,7 +82,11 @@ export class Outcomes {
   }
 
   /** A dormant rule wakes by a finding of its own, by its `wakes` condition, or by another rule that opens it. */
-  #awake(compiled: CompiledRule, at: string, wakes: Answer | undefined): { answer: Answer; waitsFor: readonly { rule: string; at: string }[] } {
+  #awake(
+    compiled: CompiledRule,
+    at: string,
+    wakes: Answer | undefined,
+  ): { answer: Answer; waitsFor: readonly { rule: string; at: string }[] } {
     if (compiled.ownFacts.some((name) => this.#facts.entered(compiled.part, name, at))) return { answer: 'met', waitsFor: [] }
     const answers: Answer[] = wakes === undefined ? [] : [wakes]
     const waitsFor: { rule: string; at: string }[] = []

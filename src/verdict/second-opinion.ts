@@ -77,7 +77,8 @@ interface TheirLeaf {
 type TheirCondition = TheirLeaf | { all: TheirCondition[] } | { any: TheirCondition[] }
 
 function translate(condition: Condition, safe: SafeSide, literal: Literals): TheirCondition {
-  if ('fact' in condition) return { fact: condition.fact, operator: `${condition.operator} (safe ${safe})`, value: rightHand(condition, literal) }
+  if ('fact' in condition)
+    return { fact: condition.fact, operator: `${condition.operator} (safe ${safe})`, value: rightHand(condition, literal) }
   if (condition.all !== undefined) return { all: condition.all.map((c) => translate(c, safe, literal)) }
   return { any: (condition.any ?? []).map((c) => translate(c, safe, literal)) }
 }
@@ -85,34 +86,39 @@ function translate(condition: Condition, safe: SafeSide, literal: Literals): The
 function rightHand(leaf: Leaf, literal: Literals): unknown {
   if (typeof leaf.value === 'object' && 'fact' in leaf.value) return leaf.value
   const bound = literal(leaf)
-  return bound === undefined ? leaf.value : { state: 'known', readings: [{ value: bound, lo: bound, hi: bound, best: false }], terms: [], safeSide: false, incomplete: false }
+  return bound === undefined
+    ? leaf.value
+    : { state: 'known', readings: [{ value: bound, lo: bound, hi: bound, best: false }], terms: [], safeSide: false, incomplete: false }
 }
 
 /** An operator of json-rules-engine: does the comparison certainly (or possibly) hold? */
 function operatorFor(mood: Mood, operator: Operator, safe: SafeSide): RuleOperator {
   const sure = mood === 'certainly'
-  return new RuleOperator(`${operator} (safe ${safe})`, (left: Constant, right: Constant | string | boolean | readonly string[]): boolean => {
-    if (left.state !== 'known') return !sure
-    if (operator === 'is' || operator === 'is-not' || operator === 'among' || operator === 'not-among') {
-      if (left.terms.length === 0) return !sure
-      const list: readonly (string | boolean)[] = Array.isArray(right) ? (right as readonly string[]) : [right as string | boolean]
-      const outside = left.terms.filter((t) => !list.includes(Array.isArray(right) ? String(t) : t))
-      return operator === 'is' || operator === 'among' ? outside.length === 0 : outside.length > 0
-    }
-    const bound = right as Constant
-    if (bound.state !== 'known' || left.readings.length === 0) return !sure
-    const limit = bound.readings[0]?.value
-    if (limit === undefined) return !sure
-    const holds = left.readings.map((r) => {
-      const yes = surely(operator, r, limit)
-      if (yes) return true
-      const no = surely(COMPLEMENT[operator], r, limit)
-      if (no) return false
-      return bound.safeSide && r.best ? safe === 'met' : !sure
-    })
-    if (left.incomplete) holds.push(!sure)
-    return operator === 'at-most' || operator === 'at-least' ? holds.every(Boolean) : holds.some(Boolean)
-  })
+  return new RuleOperator(
+    `${operator} (safe ${safe})`,
+    (left: Constant, right: Constant | string | boolean | readonly string[]): boolean => {
+      if (left.state !== 'known') return !sure
+      if (operator === 'is' || operator === 'is-not' || operator === 'among' || operator === 'not-among') {
+        if (left.terms.length === 0) return !sure
+        const list: readonly (string | boolean)[] = Array.isArray(right) ? (right as readonly string[]) : [right as string | boolean]
+        const outside = left.terms.filter((t) => !list.includes(Array.isArray(right) ? String(t) : t))
+        return operator === 'is' || operator === 'among' ? outside.length === 0 : outside.length > 0
+      }
+      const bound = right as Constant
+      if (bound.state !== 'known' || left.readings.length === 0) return !sure
+      const limit = bound.readings[0]?.value
+      if (limit === undefined) return !sure
+      const holds = left.readings.map((r) => {
+        const yes = surely(operator, r, limit)
+        if (yes) return true
+        const no = surely(COMPLEMENT[operator], r, limit)
+        if (no) return false
+        return bound.safeSide && r.best ? safe === 'met' : !sure
+      })
+      if (left.incomplete) holds.push(!sure)
+      return operator === 'at-most' || operator === 'at-least' ? holds.every(Boolean) : holds.some(Boolean)
+    },
+  )
 }
 
 const COMPLEMENT = { 'at-most': 'above', above: 'at-most', 'at-least': 'below', below: 'at-least' } as const
@@ -150,5 +156,11 @@ function constantFact(fact: Fact): Constant {
 
 function constantLimit(limit: LimitFact): Constant {
   if (limit.state !== 'known') return { state: limit.state, readings: [], terms: [], safeSide: false, incomplete: false }
-  return { state: 'known', readings: [{ value: limit.value, lo: limit.value, hi: limit.value, best: false }], terms: [], safeSide: limit.whenTooClose === 'safe-side', incomplete: false }
+  return {
+    state: 'known',
+    readings: [{ value: limit.value, lo: limit.value, hi: limit.value, best: false }],
+    terms: [],
+    safeSide: limit.whenTooClose === 'safe-side',
+    incomplete: false,
+  }
 }

@@ -32,7 +32,13 @@ export function layersOf(book: Rulebook, sheet: EnteredSheet): readonly Layer[] 
  * Choices of casting or card that nobody has stated and that would speak of this figure: which figure holds hangs on them,
  * so the engine's own must not stand in.
  */
-export function unstatedChoices(book: Rulebook, sheet: EnteredSheet, of: 'facts' | 'limits', part: string, name: string): readonly string[] {
+export function unstatedChoices(
+  book: Rulebook,
+  sheet: EnteredSheet,
+  of: 'facts' | 'limits',
+  part: string,
+  name: string,
+): readonly string[] {
   const { engine } = sheet
   return [...(book.parts.get('job')?.properties ?? [])].flatMap(([property, { property: p }]) => {
     if (p.kind !== 'card' || sheet.build.get(property)?.form === 'term') return []
@@ -53,7 +59,12 @@ export function factOnSheet(layers: readonly Layer[], part: string, name: string
 }
 
 /** What the sheets say of a limit, strongest layer first. */
-export function limitOnSheet(layers: readonly Layer[], part: string, limit: string, at: string): { readonly typed: string; readonly from: 'maker' | 'card' } | undefined {
+export function limitOnSheet(
+  layers: readonly Layer[],
+  part: string,
+  limit: string,
+  at: string,
+): { readonly typed: string; readonly from: 'maker' | 'card' } | undefined {
   for (const layer of layers) {
     const entry = layer.limits[part]?.[limit]
     if (entry === undefined) continue

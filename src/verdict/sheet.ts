@@ -12,7 +12,12 @@ const LONGEST = { value: 200, name: 120, id: 60, unit: 20, note: 2000 } as const
 /**
  * A value as the person wrote it. A JSON number keeps its digits as typed ("1.700"), since they tell how finely it was read.
  */
-const scalar = z.union([z.string().max(LONGEST.value), z.boolean(), z.instanceof(LosslessNumber).transform((n) => n.toString()), z.number().transform(String)])
+const scalar = z.union([
+  z.string().max(LONGEST.value),
+  z.boolean(),
+  z.instanceof(LosslessNumber).transform((n) => n.toString()),
+  z.number().transform(String),
+])
 export const NOT_MEASURED = 'not measured'
 
 export const findingSchema = z.strictObject({
@@ -24,7 +29,7 @@ export const findingSchema = z.strictObject({
   unit: z.string().max(LONGEST.unit).optional(),
   instrument: z.string().optional(),
   by: z.string().min(1).max(LONGEST.name).optional(),
-  observedAt: z.iso.datetime({ offset: true, error: 'Write the time as 2031-04-02T10:15:00+02:00, with the shop\'s offset.' }).optional(),
+  observedAt: z.iso.datetime({ offset: true, error: "Write the time as 2031-04-02T10:15:00+02:00, with the shop's offset." }).optional(),
   note: z.string().max(LONGEST.note).optional(),
 })
 export type Finding = z.infer<typeof findingSchema>
@@ -51,7 +56,14 @@ export function sheetFromText(text: string): Sheet {
     json = parse(text)
   } catch (error) {
     if (error instanceof Refused) throw error
-    throw new Refused([fault('not-json', '', `This is not JSON: ${error instanceof Error ? error.message : 'unreadable'}.`, 'Send one finding sheet as JSON; NaN and Infinity are no JSON numbers.')])
+    throw new Refused([
+      fault(
+        'not-json',
+        '',
+        `This is not JSON: ${error instanceof Error ? error.message : 'unreadable'}.`,
+        'Send one finding sheet as JSON; NaN and Infinity are no JSON numbers.',
+      ),
+    ])
   }
   return sheetFrom(json)
 }
@@ -65,16 +77,42 @@ export function sheetFrom(json: unknown): Sheet {
 
 function sheetFaults(issue: z.core.$ZodIssue, json: unknown): readonly Fault[] {
   const path = issue.path.map((p) => (typeof p === 'number' ? p : String(p)))
-  const value = path.reduce<unknown>((at, key) => (at !== null && typeof at === 'object' ? (at as Record<string | number, unknown>)[key] : undefined), json)
+  const value = path.reduce<unknown>(
+    (at, key) => (at !== null && typeof at === 'object' ? (at as Record<string | number, unknown>)[key] : undefined),
+    json,
+  )
   if (issue.code === 'unrecognized_keys') {
-    return issue.keys.map((key) => fault('key-unknown', pointer(...path, key), `A sheet has no field "${key.slice(0, LONGEST.id)}" here.`, `Fields here are ${fieldsAt(path)}.`))
+    return issue.keys.map((key) =>
+      fault(
+        'key-unknown',
+        pointer(...path, key),
+        `A sheet has no field "${key.slice(0, LONGEST.id)}" here.`,
+        `Fields here are ${fieldsAt(path)}.`,
+      ),
+    )
   }
   const missing = value === undefined
   const last = String(path[path.length - 1] ?? 'sheet')
-  return [missing ? fault('field-missing', pointer(...path), `"${last}" is missing.`, `Give it; fields here are ${fieldsAt(path.slice(0, -1))}.`) : fault('shape', pointer(...path), `${issue.message.replace(/\.$/, '')}.`, 'Mend the value; GET /v1/vocabulary lists what may stand here.', value instanceof LosslessNumber ? value.toString() : value)]
+  return [
+    missing
+      ? fault('field-missing', pointer(...path), `"${last}" is missing.`, `Give it; fields here are ${fieldsAt(path.slice(0, -1))}.`)
+      : fault(
+          'shape',
+          pointer(...path),
+          `${issue.message.replace(/\.$/, '')}.`,
+          'Mend the value; GET /v1/vocabulary lists what may stand here.',
+          value instanceof LosslessNumber ? value.toString() : value,
+        ),
+  ]
 }
 
-const fieldsAt = (path: readonly (string | number)[]): string => (path[0] === 'findings' ? Object.keys(findingSchema.shape) : path[0] === 'build' ? ['the job\'s build choices'] : Object.keys(sheetSchema.shape).filter((k) => k !== '$schema')).join(', ')
+const fieldsAt = (path: readonly (string | number)[]): string =>
+  (path[0] === 'findings'
+    ? Object.keys(findingSchema.shape)
+    : path[0] === 'build'
+      ? ["the job's build choices"]
+      : Object.keys(sheetSchema.shape).filter((k) => k !== '$schema')
+  ).join(', ')
 
 /** Refuses nesting before the parser recurses into it. */
 function assertShallow(text: string): void {
@@ -88,7 +126,10 @@ function assertShallow(text: string): void {
     } else if (c === '"') quoted = true
     else if (c === '{' || c === '[') {
       depth++
-      if (depth > DEEPEST) throw new Refused([fault('too-deep', '', `The JSON is nested more than ${DEEPEST} deep.`, 'A finding sheet is a flat list of findings.')])
+      if (depth > DEEPEST)
+        throw new Refused([
+          fault('too-deep', '', `The JSON is nested more than ${DEEPEST} deep.`, 'A finding sheet is a flat list of findings.'),
+        ])
     } else if (c === '}' || c === ']') depth--
   }
 }

@@ -10,7 +10,13 @@ export interface ShopLayer {
   /** Remembered limits that a named person adopted. */
   readonly adoptions: readonly { readonly part: string; readonly limit: string; readonly by: string; readonly on: string }[]
   /** The shop's own figures; they stand over the trade's defaults and under the maker's. */
-  readonly limits: readonly { readonly part: string; readonly limit: string; readonly value: string; readonly by: string; readonly on: string }[]
+  readonly limits: readonly {
+    readonly part: string
+    readonly limit: string
+    readonly value: string
+    readonly by: string
+    readonly on: string
+  }[]
   /** Instruments the shop lacks, by id; all others count as there. */
   readonly lacks: readonly string[]
 }

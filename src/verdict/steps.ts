@@ -15,7 +15,14 @@ export function stepsOf(outcomes: readonly RuleOutcome[], z: number): readonly S
     if (answer === 'not met' && compiled.kind !== 'check' && !near) continue
     // Advice that may or may not apply decides nothing and settles nothing.
     if (answer === 'unknown' && compiled.kind === 'advises' && compiled.rule.cautions.length === 0) continue
-    steps.push({ rule: compiled.rule.id, outcome: answer, kind: compiled.kind, facts: leaves, sources: compiled.rule.sources, ...(near ? { near: true as const } : {}) })
+    steps.push({
+      rule: compiled.rule.id,
+      outcome: answer,
+      kind: compiled.kind,
+      facts: leaves,
+      sources: compiled.rule.sources,
+      ...(near ? { near: true as const } : {}),
+    })
   }
   return steps.sort((a, b) => (a.rule < b.rule ? -1 : 1))
 }
@@ -23,14 +30,17 @@ export function stepsOf(outcomes: readonly RuleOutcome[], z: number): readonly S
 /** A rule that was not met only because readings stayed a little short of their limits. */
 function isNear(leaves: readonly LeafTrace[], z: number): boolean {
   const missed = leaves.filter((l) => l.answer === 'not met')
-  return missed.length > 0 && missed.every((leaf) => {
-    const bound = leaf.limit?.value
-    if (bound === undefined || leaf.u === undefined) return false
-    return leaf.u.some((u, i) => {
-      const value = leaf.value?.[i]
-      return typeof value === 'number' && u > 0 && Math.abs(bound - value) <= NEAR * z * u
+  return (
+    missed.length > 0 &&
+    missed.every((leaf) => {
+      const bound = leaf.limit?.value
+      if (bound === undefined || leaf.u === undefined) return false
+      return leaf.u.some((u, i) => {
+        const value = leaf.value?.[i]
+        return typeof value === 'number' && u > 0 && Math.abs(bound - value) <= NEAR * z * u
+      })
     })
-  })
+  )
 }
 
 /** The least firm ground among the steps that determined a verdict. */
@@ -40,7 +50,7 @@ export function weakestSource(book: Rulebook, steps: readonly Step[]): Ground {
     weakest = Math.max(weakest, GROUNDS.indexOf(ground))
   }
   for (const step of steps) {
-    if (step.kind === 'advises' || step.outcome === 'not met' && step.kind !== 'check') continue
+    if (step.kind === 'advises' || (step.outcome === 'not met' && step.kind !== 'check')) continue
     const limits = step.facts.flatMap((f) => (f.limit === undefined ? [] : [f.limit]))
     for (const limit of limits) {
       if (limit.from !== 'trade') note(limit.from)

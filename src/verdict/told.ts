@@ -32,7 +32,10 @@ export function tell(book: CompiledBook, facts: JobFacts, verdict: Verdict): Tol
   const part = nameOf(book.book, verdict.part)
   const subject = book.book.subjects[verdict.part]
   const own = subject === undefined ? verdict.part : 'job'
-  const says = subject === undefined ? fill(phrases.dispositions[verdict.disposition], { part, at: atInWords(book.book, verdict.at) }) : subjectSays(book, verdict.part, verdict.disposition)
+  const says =
+    subject === undefined
+      ? fill(phrases.dispositions[verdict.disposition], { part, at: atInWords(book.book, verdict.at) })
+      : subjectSays(book, verdict.part, verdict.disposition)
   const reasons = (kinds: readonly string[]): readonly string[] =>
     verdict.steps
       .filter((s) => kinds.includes(s.kind) && s.outcome === 'met')
@@ -85,7 +88,13 @@ function subjectSays(book: CompiledBook, subject: string, disposition: Verdict['
   return `${sentence.charAt(0).toUpperCase()}${sentence.slice(1)}.`
 }
 
-export function providedInWords(book: CompiledBook, facts: JobFacts, part: string, at: string, provided: Verdict['provided'][number]): string {
+export function providedInWords(
+  book: CompiledBook,
+  facts: JobFacts,
+  part: string,
+  at: string,
+  provided: Verdict['provided'][number],
+): string {
   const then = book.rules.get(provided.rule)?.rule.then
   const line = then !== undefined && 'restores' in then ? then.provided[provided.index] : undefined
   return line === undefined ? '' : `${reason(book.book, facts, part, at, line.says)}; ${line.otherwise}`

@@ -8,7 +8,10 @@ const RANGE = 3
 export function positionsInWords(positions: readonly string[]): string {
   const intake = cylinders(positions, 'I')
   const exhaust = cylinders(positions, 'E')
-  const plain = positions.filter((p) => /^\d+$/.test(p)).map(Number).sort((a, b) => a - b)
+  const plain = positions
+    .filter((p) => /^\d+$/.test(p))
+    .map(Number)
+    .sort((a, b) => a - b)
   const valves =
     intake.length > 0 && intake.join() === exhaust.join()
       ? [`${numbers(intake)} intake and exhaust`]

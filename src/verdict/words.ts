@@ -56,7 +56,9 @@ function factInWords(book: Rulebook, facts: JobFacts, part: string, name: string
   if (fact.state !== 'known') return undefined
   if (fact.form === 'term') {
     const property = propertyOf(book, part, name)
-    return fact.terms.map((t) => (typeof t === 'boolean' ? (t ? 'yes' : 'no') : property?.kind === 'choice' ? (property.choices[t]?.says ?? t) : t)).join(', ')
+    return fact.terms
+      .map((t) => (typeof t === 'boolean' ? (t ? 'yes' : 'no') : property?.kind === 'choice' ? (property.choices[t]?.says ?? t) : t))
+      .join(', ')
   }
   const values = fact.readings.map((r) => r.value)
   const unit = unitOfJob(facts, fact)
@@ -71,7 +73,9 @@ function factInWords(book: Rulebook, facts: JobFacts, part: string, name: string
 
 /** A computed figure is said in the system in which the figures that went into it were typed: an inch shop reads inches. */
 function unitOfJob(facts: JobFacts, fact: KnownQuantity): string | undefined {
-  const inch = typedBehind(facts, fact).some((text) => UNITS.some((u) => u.system === 'inch' && u.rare !== true && u.symbol !== '' && text.includes(u.symbol)))
+  const inch = typedBehind(facts, fact).some((text) =>
+    UNITS.some((u) => u.system === 'inch' && u.rare !== true && u.symbol !== '' && text.includes(u.symbol)),
+  )
   return inch ? UNITS.find((u) => u.kind === fact.kind && u.system === 'inch' && u.rare !== true)?.id : undefined
 }
 
@@ -85,7 +89,11 @@ function typedBehind(facts: JobFacts, fact: KnownQuantity): readonly string[] {
   })
 }
 
-function propertyOf(book: Rulebook, part: string, name: string): NonNullable<ReturnType<NonNullable<ReturnType<Rulebook['parts']['get']>>['properties']['get']>>['property'] | undefined {
+function propertyOf(
+  book: Rulebook,
+  part: string,
+  name: string,
+): NonNullable<ReturnType<NonNullable<ReturnType<Rulebook['parts']['get']>>['properties']['get']>>['property'] | undefined {
   const colon = name.indexOf(':')
   return book.parts.get(colon < 0 ? part : name.slice(0, colon))?.properties.get(colon < 0 ? name : name.slice(colon + 1))?.property
 }
@@ -95,5 +103,7 @@ export function labelOf(book: Rulebook, part: string, name: string): string {
   const colon = name.indexOf(':')
   const cls = book.parts.get(colon < 0 ? part : name.slice(0, colon))
   const own = colon < 0 ? name : name.slice(colon + 1)
-  return cls?.properties.get(own)?.property.label ?? cls?.derived.get(own)?.label ?? cls?.limits.get(own.replace(/^limit\./, ''))?.label ?? name
+  return (
+    cls?.properties.get(own)?.property.label ?? cls?.derived.get(own)?.label ?? cls?.limits.get(own.replace(/^limit\./, ''))?.label ?? name
+  )
 }

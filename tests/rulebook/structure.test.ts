@@ -43,11 +43,24 @@ describe('every data file', () => {
         return error instanceof Refused ? error.faults.map((f) => `${f.code} ${f.pointer}`) : []
       }
     }
-    expect(faultsOf({ 'rocker-stud/groove-condemns.json': { ...rule, unti: 'mm' } })).toEqual(['key-unknown /rocker-stud~1groove-condemns.json'])
+    expect(faultsOf({ 'rocker-stud/groove-condemns.json': { ...rule, unti: 'mm' } })).toEqual([
+      'key-unknown /rocker-stud~1groove-condemns.json',
+    ])
     expect(faultsOf({ 'rocker-stud/notes/scribble.json': {} })).toEqual(['file-unknown /rocker-stud~1notes~1scribble.json'])
-    expect(faultsOf({ 'rocker-stud/groove-condemns.json': { ...rule, id: 'rocker-stud.other' } })).toContain('id-not-path /rocker-stud~1groove-condemns.json/id')
-    expect(faultsOf({ 'rocker-stud/groove-condemns.json': { ...rule, sources: ['a-book-nobody-wrote'] } })).toEqual(['source-unknown /rocker-stud~1groove-condemns.json/sources'])
-    expect(faultsOf({ 'rocker-stud/groove-condemns.json': { ...rule, when: { any: [{ fact: 'shoulder.groove-felt', operator: 'above', value: '1 mm' }] } } })).toEqual(['leaf-kind /rocker-stud~1groove-condemns.json/when/any/0'])
+    expect(faultsOf({ 'rocker-stud/groove-condemns.json': { ...rule, id: 'rocker-stud.other' } })).toContain(
+      'id-not-path /rocker-stud~1groove-condemns.json/id',
+    )
+    expect(faultsOf({ 'rocker-stud/groove-condemns.json': { ...rule, sources: ['a-book-nobody-wrote'] } })).toEqual([
+      'source-unknown /rocker-stud~1groove-condemns.json/sources',
+    ])
+    expect(
+      faultsOf({
+        'rocker-stud/groove-condemns.json': {
+          ...rule,
+          when: { any: [{ fact: 'shoulder.groove-felt', operator: 'above', value: '1 mm' }] },
+        },
+      }),
+    ).toEqual(['leaf-kind /rocker-stud~1groove-condemns.json/when/any/0'])
     expect(faultsOf({ 'rocker-stud/groove-condemns.json': { ...rule, when: { any: [], all: [] } } }).length).toBeGreaterThan(0)
   })
 })
@@ -64,7 +77,8 @@ describe('what a verdict may rest on', () => {
 
   it('every source is used, and every caution and operation too', () => {
     const text = JSON.stringify([...book.rules.values()].map((r) => r.rule)) + JSON.stringify(files)
-    const unused = (ids: Iterable<string>, own: (id: string) => number): readonly string[] => [...ids].filter((id) => text.split(`"${id}"`).length - 1 <= own(id))
+    const unused = (ids: Iterable<string>, own: (id: string) => number): readonly string[] =>
+      [...ids].filter((id) => text.split(`"${id}"`).length - 1 <= own(id))
     // A source names itself once; a caution and an operation are a key of their own file.
     expect(unused(book.book.sources.keys(), () => 1)).toEqual([])
     expect(unused(Object.keys(book.book.operations), () => 1)).toEqual([])
@@ -72,21 +86,31 @@ describe('what a verdict may rest on', () => {
 
   it('says the share of limits by provenance', () => {
     const count = new Map<string, number>()
-    for (const cls of book.book.parts.values()) for (const l of cls.limits.values()) for (const d of l.defaults) count.set(d.provenance, (count.get(d.provenance) ?? 0) + 1)
-    console.log(`${book.rules.size} rules, ${[...book.rules.values()].reduce((n, r) => n + r.rule.cases.length, 0)} cases, ${book.book.sources.size} sources; limits: ${[...count].map(([p, n]) => `${n} ${p}`).join(', ')}`)
+    for (const cls of book.book.parts.values())
+      for (const l of cls.limits.values()) for (const d of l.defaults) count.set(d.provenance, (count.get(d.provenance) ?? 0) + 1)
+    console.log(
+      `${book.rules.size} rules, ${[...book.rules.values()].reduce((n, r) => n + r.rule.cases.length, 0)} cases, ${book.book.sources.size} sources; limits: ${[...count].map(([p, n]) => `${n} ${p}`).join(', ')}`,
+    )
     expect(count.get('published') ?? 0).toBeGreaterThan(0)
   })
 })
 
 /** Figures with units of the trade ("0.060 in", "30°") belong in rules/; src/ knows none. */
 it('no figure of the trade stands in src/', () => {
-  const sources = (folder: string): readonly string[] => readdirSync(folder).flatMap((name) => (statSync(join(folder, name)).isDirectory() ? sources(join(folder, name)) : name.endsWith('.ts') ? [join(folder, name)] : []))
+  const sources = (folder: string): readonly string[] =>
+    readdirSync(folder).flatMap((name) =>
+      statSync(join(folder, name)).isDirectory() ? sources(join(folder, name)) : name.endsWith('.ts') ? [join(folder, name)] : [],
+    )
   const found = sources(join(root, 'src'))
     // quantity/ is about the units themselves, compute/ about the equations.
     .filter((path) => !/src\/(quantity|compute)\//.test(path) && !path.endsWith('shelf.ts'))
     .flatMap((path) => {
-      const code = readFileSync(path, 'utf8').replace(/\/\*[\s\S]*?\*\//g, '').replace(/(^|[^:'"`])\/\/.*$/gm, '$1')
-      return [...code.matchAll(/\b\d*\.?\d+ ?(in|inch|mm|thou|lb|lbf|N|psi|kPa|deg|°)\b/g)].map((m) => `${path.slice(root.length)}: ${m[0]}`)
+      const code = readFileSync(path, 'utf8')
+        .replace(/\/\*[\s\S]*?\*\//g, '')
+        .replace(/(^|[^:'"`])\/\/.*$/gm, '$1')
+      return [...code.matchAll(/\b\d*\.?\d+ ?(in|inch|mm|thou|lb|lbf|N|psi|kPa|deg|°)\b/g)].map(
+        (m) => `${path.slice(root.length)}: ${m[0]}`,
+      )
     })
     // How a figure is written, in the words that ask for one.
     .filter((line) => !/src\/rulebook\/(check|literal)\.ts|src\/verdict\/sheet\.ts/.test(line))

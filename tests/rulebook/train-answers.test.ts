@@ -9,10 +9,22 @@ import { filesOnDisk } from './files.ts'
 
 const book = compileBook(loadRulebook(filesOnDisk()))
 
-type Finding = { readonly part: string; readonly at: string; readonly property: string; readonly value: string | boolean | readonly string[]; readonly instrument?: string }
+type Finding = {
+  readonly part: string
+  readonly at: string
+  readonly property: string
+  readonly value: string | boolean | readonly string[]
+  readonly instrument?: string
+}
 
 const look = (part: string, at: string): Finding => ({ part, at, property: 'looked-over', value: 'bench look' })
-const found = (part: string, at: string, property: string, value: string | boolean, instrument?: string): Finding => ({ part, at, property, value, ...(instrument === undefined ? {} : { instrument }) })
+const found = (part: string, at: string, property: string, value: string | boolean, instrument?: string): Finding => ({
+  part,
+  at,
+  property,
+  value,
+  ...(instrument === undefined ? {} : { instrument }),
+})
 
 /** Each class of the valve train, sound at one position and measured as far as its checks ask. */
 const SOUND: Readonly<Record<string, readonly Finding[]>> = {
@@ -31,7 +43,12 @@ const SOUND: Readonly<Record<string, readonly Finding[]>> = {
 
 async function dispositionOf(part: string, findings: readonly Finding[]): Promise<string | undefined> {
   const shop = NO_SHOP(book.book.confidence.default)
-  const sheet = sheetFrom({ job: 'a valve train', engine: 'QL-8S', build: { casting: 'QS-2', camshaft: 'stock', springs: 'stock' }, findings })
+  const sheet = sheetFrom({
+    job: 'a valve train',
+    engine: 'QL-8S',
+    build: { casting: 'QS-2', camshaft: 'stock', springs: 'stock' },
+    findings,
+  })
   const judgement = await judge(book, enterSheet(book.book, sheet, shop, { name: (t) => t, note: (t) => t }), shop, { secondOpinion: true })
   const verdict = judgement.verdicts.find((v) => v.part === part && (v.at === '3E' || v.at === '3'))
   expect(verdict?.disagreement).toBeUndefined()
@@ -79,12 +96,14 @@ describe.each(Object.keys(SOUND))('%s', (part) => {
       // A single spring has nothing inside that could wear it.
       if (name === 'damper.step-felt' && make[0]?.value === 'single') continue
       const disposition = await dispositionOf(part, [...sound, ...make, found(part, at, name, value), ...(FOLLOWED_BY[key] ?? [])])
-      expect(FOLLOWED_BY[key] === undefined ? ['replace', 'recondition'] : ['reuse'], `${key} ${String(make[0]?.value)}`).toContain(disposition)
+      expect(FOLLOWED_BY[key] === undefined ? ['replace', 'recondition'] : ['reuse'], `${key} ${String(make[0]?.value)}`).toContain(
+        disposition,
+      )
     }
   })
 
   it('nothing looked at: measured first', async () => {
-    const disposition = await dispositionOf(part, [found(part, part === 'guide-plate' ? '3' : '3E', ...UNTOLD[part] ?? ['', ''])])
+    const disposition = await dispositionOf(part, [found(part, part === 'guide-plate' ? '3' : '3E', ...(UNTOLD[part] ?? ['', '']))])
     expect(disposition).toBe('undetermined')
   })
 })
@@ -100,7 +119,13 @@ const UNTOLD: Readonly<Record<string, readonly [string, string]>> = {
 
 describe('one grooved stud', () => {
   it('takes its rocker with it, opens the plate of its cylinder, and leaves the neighbours alone', async () => {
-    const sheet = [look('rocker-stud', '3I'), look('rocker', '3E'), look('rocker', '3I'), look('guide-plate', '3'), found('rocker-stud', '3E', 'shoulder.groove-felt', true)]
+    const sheet = [
+      look('rocker-stud', '3I'),
+      look('rocker', '3E'),
+      look('rocker', '3I'),
+      look('guide-plate', '3'),
+      found('rocker-stud', '3E', 'shoulder.groove-felt', true),
+    ]
     expect(await dispositionOf('rocker-stud', sheet)).toBe('replace')
     expect(await dispositionOf('rocker', sheet)).toBe('replace')
     expect(await dispositionOf('guide-plate', sheet)).toBe('undetermined')

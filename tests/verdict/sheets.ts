@@ -21,7 +21,9 @@ export const trade = NO_SHOP(book.book.confidence.default)
 /** A shop that has adopted every remembered limit, so that the properties reach those rules too. */
 export const adopter: ShopLayer = {
   ...trade,
-  adoptions: [...book.book.parts.values()].flatMap((cls) => [...cls.limits.keys()].map((limit) => ({ part: cls.id, limit, by: 'adopter', on: '2031-01-01' }))),
+  adoptions: [...book.book.parts.values()].flatMap((cls) =>
+    [...cls.limits.keys()].map((limit) => ({ part: cls.id, limit, by: 'adopter', on: '2031-01-01' })),
+  ),
 }
 
 export interface RandomFinding {
@@ -62,9 +64,15 @@ export function valueFor(engine: Engine, entry: PropertyEntry): fc.Arbitrary<Pic
     .map((n) => inUnit(lo + ((hi - lo) * n) / STEPS, unit, decimals).replace('−', '-'))
     // Written out, the ends of a range may round to just outside it.
     .filter((text) => Number.parseFloat(text) >= lo && Number.parseFloat(text) <= hi)
-  const value = property.readings === undefined ? typed : fc.array(typed, { minLength: 1, maxLength: property.readings.stations.length * property.readings.axes.length })
-  const instrument = property.instruments.length === 0 ? fc.constant(undefined) : fc.option(fc.constantFrom(...property.instruments), { nil: undefined })
-  return fc.record({ value, instrument }).map(({ value: v, instrument: i }) => (i === undefined ? { value: v } : { value: v, instrument: i }))
+  const value =
+    property.readings === undefined
+      ? typed
+      : fc.array(typed, { minLength: 1, maxLength: property.readings.stations.length * property.readings.axes.length })
+  const instrument =
+    property.instruments.length === 0 ? fc.constant(undefined) : fc.option(fc.constantFrom(...property.instruments), { nil: undefined })
+  return fc
+    .record({ value, instrument })
+    .map(({ value: v, instrument: i }) => (i === undefined ? { value: v } : { value: v, instrument: i }))
 }
 
 function findingFor(engine: Engine, cls: PartClass, at: string): fc.Arbitrary<RandomFinding> {
@@ -77,7 +85,9 @@ function findingFor(engine: Engine, cls: PartClass, at: string): fc.Arbitrary<Ra
 }
 
 /** Distinct observations: two of the same property at one place would be a contradiction. */
-export const distinct = (findings: readonly RandomFinding[]): readonly RandomFinding[] => [...new Map(findings.map((f) => [`${f.part}:${f.property}@${f.at}`, f])).values()]
+export const distinct = (findings: readonly RandomFinding[]): readonly RandomFinding[] => [
+  ...new Map(findings.map((f) => [`${f.part}:${f.property}@${f.at}`, f])).values(),
+]
 
 /** An observation on a part, of a kind that the sheet may or may not have already. */
 export function findingOn(engineId: string, part: string, at: string): fc.Arbitrary<RandomFinding> {
@@ -94,14 +104,23 @@ export const randomSheet: fc.Arbitrary<RandomSheet> = fc.constantFrom(...book.bo
     const value = valueFor(engine, entry)
     return value === undefined ? [] : [value.map((v) => [entry.name, v.value] as const)]
   })
-  const stated = fc.array(fc.oneof(...choices), { maxLength: 12 }).map((pairs) => Object.fromEntries(pairs.filter((p): p is readonly [string, string | boolean] => !Array.isArray(p[1]))))
+  const stated = fc
+    .array(fc.oneof(...choices), { maxLength: 12 })
+    .map((pairs) => Object.fromEntries(pairs.filter((p): p is readonly [string, string | boolean] => !Array.isArray(p[1]))))
   return stated.chain((build) => {
     const casting = typeof build['casting'] === 'string' ? build['casting'] : undefined
     const spots = partsOf(engine, casting).flatMap((part) => {
       const cls = book.book.parts.get(part)
-      return cls === undefined || part === 'job' ? [] : positionsOf(engine, cls.place).slice(0, 2).map((at) => [cls, at] as const)
+      return cls === undefined || part === 'job'
+        ? []
+        : positionsOf(engine, cls.place)
+            .slice(0, 2)
+            .map((at) => [cls, at] as const)
     })
-    const findings = fc.array(fc.constantFrom(...spots).chain(([cls, at]) => findingFor(engine, cls, at)), { maxLength: 40 })
+    const findings = fc.array(
+      fc.constantFrom(...spots).chain(([cls, at]) => findingFor(engine, cls, at)),
+      { maxLength: 40 },
+    )
     return findings.map((f) => ({ job: 'random', engine: engine.id, build, findings: distinct(f) }))
   })
 })
@@ -114,4 +133,5 @@ export function judged(sheet: RandomSheet, shop: ShopLayer, secondOpinion = fals
   return judge(book, entered(sheet, shop), shop, { secondOpinion })
 }
 
-export const dispositions = (judgement: Judgement): ReadonlyMap<string, string> => new Map(judgement.verdicts.map((v) => [`${v.part}@${v.at}`, v.disposition]))
+export const dispositions = (judgement: Judgement): ReadonlyMap<string, string> =>
+  new Map(judgement.verdicts.map((v) => [`${v.part}@${v.at}`, v.disposition]))

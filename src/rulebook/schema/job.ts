@@ -32,6 +32,8 @@ export const operationsFile = z.strictObject({
       stage: id,
       who: z.enum(['bench', 'machine shop', 'assembly']),
       words: sentence,
+      /** Lesser operations that this one makes needless at the same place. */
+      insteadOf: z.array(id).default([]),
       /** What to check when the work comes back; absent where nothing is to be checked. */
       check: sentence.optional(),
       cautions: z.array(id).default([]),

@@ -32,13 +32,24 @@ const opens = z.array(z.string().regex(/^[a-z0-9-]+:[a-z0-9-]+$/, 'write it like
 const operations = z.array(id).default([])
 
 /** What must turn out while the work is done; else the other verdict takes effect. Figures as {limit.x} or {fact}. */
-const provided = z.strictObject({ says: sentence, fact: factName.optional(), limit: limitName.optional(), otherwise: sentence.default('else replace') })
+const provided = z.strictObject({
+  says: sentence,
+  fact: factName.optional(),
+  limit: limitName.optional(),
+  otherwise: sentence.default('else replace'),
+})
 
 const outcome = z.union([
   z.strictObject({ condemns: z.literal(true), opens, operations, renews: z.array(sentence).default([]) }),
   z.strictObject({ restores: z.literal(true), operations: z.array(id).min(1), provided: z.array(provided).default([]), opens }),
   z.strictObject({ check: z.literal(true), opens }),
-  z.strictObject({ advises: z.literal(true), opens, operations, chooses: z.record(factName, typedValue).default({}), instructs: sentence.optional() }),
+  z.strictObject({
+    advises: z.literal(true),
+    opens,
+    operations,
+    chooses: z.record(factName, typedValue).default({}),
+    instructs: sentence.optional(),
+  }),
 ])
 export type Outcome = z.infer<typeof outcome>
 

@@ -4,9 +4,7 @@ import * as z from 'zod'
 export const id = z.string().regex(/^[a-z0-9]+(-[a-z0-9]+)*$/, 'use lower-case words joined by hyphens')
 
 /** A property of a part: one or two kebab-case words joined by a dot, "shoulder.groove-felt". */
-export const propertyName = z
-  .string()
-  .regex(/^[a-z0-9]+(-[a-z0-9]+)*(\.[a-z0-9]+(-[a-z0-9]+)*)?$/, 'write it like "shoulder.groove-felt"')
+export const propertyName = z.string().regex(/^[a-z0-9]+(-[a-z0-9]+)*(\.[a-z0-9]+(-[a-z0-9]+)*)?$/, 'write it like "shoulder.groove-felt"')
 
 /**
  * What a condition may ask about: a property or derived figure of the part itself ("margin"), or of another part
@@ -17,14 +15,10 @@ export const factName = z
   .regex(/^([a-z0-9]+(-[a-z0-9]+)*:)?[a-z0-9]+(-[a-z0-9]+)*(\.[a-z0-9]+(-[a-z0-9]+)*)?$/, 'write it like "margin" or "job:oil-pump"')
 
 /** A limit by name: "limit.margin-min" of this part's limits, or "spring:limit.bind-margin-min" of another's. */
-export const limitName = z
-  .string()
-  .regex(/^([a-z0-9]+(-[a-z0-9]+)*:)?limit\.[a-z0-9]+(-[a-z0-9]+)*$/, 'write it like "limit.margin-min"')
+export const limitName = z.string().regex(/^([a-z0-9]+(-[a-z0-9]+)*:)?limit\.[a-z0-9]+(-[a-z0-9]+)*$/, 'write it like "limit.margin-min"')
 
 /** A rule by its id: "valve.tip-spalled". */
-export const ruleId = z
-  .string()
-  .regex(/^[a-z0-9]+(-[a-z0-9]+)*\.[a-z0-9]+(-[a-z0-9]+)*$/, 'write it like "valve.tip-spalled"')
+export const ruleId = z.string().regex(/^[a-z0-9]+(-[a-z0-9]+)*\.[a-z0-9]+(-[a-z0-9]+)*$/, 'write it like "valve.tip-spalled"')
 
 /** Shorter than this says nothing. */
 const SHORTEST = 3
@@ -43,6 +37,18 @@ export const typedValue = z.union([z.string(), z.boolean()])
 export const $schema = z.string().optional()
 
 export const quantityKind = z.enum([
-  'length', 'force', 'stiffness', 'torque', 'pressure', 'angle', 'temperature',
-  'volume', 'area', 'stress', 'flow', 'mass', 'ratio', 'count',
+  'length',
+  'force',
+  'stiffness',
+  'torque',
+  'pressure',
+  'angle',
+  'temperature',
+  'volume',
+  'area',
+  'stress',
+  'flow',
+  'mass',
+  'ratio',
+  'count',
 ])
