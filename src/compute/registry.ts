@@ -59,7 +59,8 @@ export function formulaNamed(key: string): Formula {
   if (found !== undefined) return found
   const id = key.split('@')[0] ?? ''
   const versions = [...FORMULAS.keys()].filter((known) => known.startsWith(`${id}@`))
-  const mend = versions.length > 0 ? `Name one of its versions: ${versions.join(', ')}.` : `Name one of: ${[...FORMULAS.keys()].join(', ')}.`
+  const mend =
+    versions.length > 0 ? `Name one of its versions: ${versions.join(', ')}.` : `Name one of: ${[...FORMULAS.keys()].join(', ')}.`
   throw new Refused([fault('unknown-formula', '', 'No formula goes by that name and version.', mend, key)])
 }
 
@@ -68,7 +69,8 @@ export function keyed(formulas: readonly Formula[]): ReadonlyMap<string, Formula
   const byKey = new Map<string, Formula>()
   for (const each of formulas) {
     const key = formulaKey(each)
-    if (byKey.has(key)) throw new Refused([fault('formula-twice', '', 'Two formulas have this id and version.', 'Give the new meaning a new version.', key)])
+    if (byKey.has(key))
+      throw new Refused([fault('formula-twice', '', 'Two formulas have this id and version.', 'Give the new meaning a new version.', key)])
     byKey.set(key, each)
   }
   return byKey

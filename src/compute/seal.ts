@@ -13,7 +13,12 @@ export const retainerToGuideTop = formula({
   says: 'Retainer to guide top, valve closed = installed height − depth of the retainer hub − height of the guide top above the spring seat.',
   source: 'Plane geometry along the valve’s axis; common practice is to measure it.',
   inputs: {
-    'installed-height': { kind: 'length', says: 'installed height: spring seat to where the spring bears on the retainer, valve closed', least: 5, most: 300 },
+    'installed-height': {
+      kind: 'length',
+      says: 'installed height: spring seat to where the spring bears on the retainer, valve closed',
+      least: 5,
+      most: 300,
+    },
     'retainer-hub': { kind: 'length', says: 'how far the retainer hangs below where the spring bears on it', least: 0, most: 30 },
     'guide-top': { kind: 'length', says: 'height of the guide top above the same spring seat', least: 0, most: 150 },
   },

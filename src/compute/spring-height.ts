@@ -1,6 +1,11 @@
 import { formula } from './formula.ts'
 
-const INSTALLED = { kind: 'length', says: 'installed height: spring seat to retainer underside, valve closed', least: 5, most: 300 } as const
+const INSTALLED = {
+  kind: 'length',
+  says: 'installed height: spring seat to retainer underside, valve closed',
+  least: 5,
+  most: 300,
+} as const
 
 /** Room left before the coils touch at full lift: difference of three lengths, mm. Negative: the spring binds. One spring of a pair at a time. */
 export const coilBindMargin = formula({

@@ -36,7 +36,8 @@ export const springRateFromLoads = formula({
   },
   refuses: (x) => {
     if (x['first-height'] <= x['second-height']) return '“second-height” must be less than “first-height”.'
-    if (x['second-load'] <= x['first-load']) return '“second-load” must be more than “first-load”: a spring pushes harder when it is squeezed.'
+    if (x['second-load'] <= x['first-load'])
+      return '“second-load” must be more than “first-load”: a spring pushes harder when it is squeezed.'
     return undefined
   },
 })
@@ -62,7 +63,9 @@ export const springLoadAtHeight = formula({
     }
   },
   refuses: (x) =>
-    x['known-load'] + x.rate * (x['known-height'] - x.height) < 0 ? 'at this “height” the spring is longer than free and bears no load.' : undefined,
+    x['known-load'] + x.rate * (x['known-height'] - x.height) < 0
+      ? 'at this “height” the spring is longer than free and bears no load.'
+      : undefined,
 })
 
 /**

@@ -53,7 +53,8 @@ export const threadMinorDiameterExternal = formula({
   id: 'thread-minor-diameter-external',
   version: 1,
   says: 'Minor (root) diameter of the external thread by the 17/12 H convention = major diameter − (17/12) H, with H = (√3 ÷ 2) · pitch.',
-  source: 'Root diameter d3 as used for the stress area in ISO 898-1; older Unified tables print it as D − 1.2269 ÷ n. Recalled, checked on table values.',
+  source:
+    'Root diameter d3 as used for the stress area in ISO 898-1; older Unified tables print it as D − 1.2269 ÷ n. Recalled, checked on table values.',
   inputs: THREAD,
   output: { kind: 'length', says: 'minor diameter of the external thread, 17/12 H convention' },
   evaluate: below(EXTERNAL_MINOR_DROP),

@@ -23,7 +23,10 @@ const quotient = formula({
 
 describe('apply', () => {
   it('gives the value and the root of the summed squares of the doubts', () => {
-    const answer = apply(tipStockLeft, { 'overall-length': { value: 124.5, u: 0.003 }, 'minimum-overall-length': { value: 124.25, u: 0.004 } })
+    const answer = apply(tipStockLeft, {
+      'overall-length': { value: 124.5, u: 0.003 },
+      'minimum-overall-length': { value: 124.25, u: 0.004 },
+    })
     expect(answer).toEqual({ ok: true, value: 0.25, u: 0.005 })
   })
 
@@ -38,7 +41,9 @@ describe('apply', () => {
     expect(whyNot(apply(tipStockLeft, { 'overall-length': exactly(4.9), 'minimum-overall-length': exactly(124) }))).toBe(
       'tip-stock-left@1: “overall-length” is 4.9 mm; the formula holds from 20 mm.',
     )
-    expect(whyNot(apply(studTension, { 'tip-force': exactly(900), ratio: exactly(15) }))).toBe('stud-tension@1: “ratio” is 15; the formula holds up to 4.')
+    expect(whyNot(apply(studTension, { 'tip-force': exactly(900), ratio: exactly(15) }))).toBe(
+      'stud-tension@1: “ratio” is 15; the formula holds up to 4.',
+    )
   })
 
   it('names the input that is missing, in words', () => {
@@ -94,17 +99,27 @@ describe('apply', () => {
 
   it('does not hang on the order in which the inputs are handed in', () => {
     fc.assert(
-      fc.property(fc.double({ min: 1, max: 9, noNaN: true }), fc.double({ min: 0, max: 1, noNaN: true }), fc.double({ min: 0, max: 1, noNaN: true }), (a, ua, ub) => {
-        const one = apply(quotient, { a: { value: a, u: ua }, b: { value: 3, u: ub } })
-        expect(apply(quotient, { b: { value: 3, u: ub }, a: { value: a, u: ua } })).toEqual(one)
-      }),
+      fc.property(
+        fc.double({ min: 1, max: 9, noNaN: true }),
+        fc.double({ min: 0, max: 1, noNaN: true }),
+        fc.double({ min: 0, max: 1, noNaN: true }),
+        (a, ua, ub) => {
+          const one = apply(quotient, { a: { value: a, u: ua }, b: { value: 3, u: ub } })
+          expect(apply(quotient, { b: { value: 3, u: ub }, a: { value: a, u: ua } })).toEqual(one)
+        },
+      ),
     )
   })
 })
 
 describe('values that make no sense together', () => {
   const rate = (h1: number, f1: number, h2: number, f2: number) =>
-    apply(springRateFromLoads, { 'first-height': exactly(h1), 'first-load': exactly(f1), 'second-height': exactly(h2), 'second-load': exactly(f2) })
+    apply(springRateFromLoads, {
+      'first-height': exactly(h1),
+      'first-load': exactly(f1),
+      'second-height': exactly(h2),
+      'second-load': exactly(f2),
+    })
 
   it('two loads at one height give no rate', () => {
     expect(whyNot(rate(40, 400, 40, 900))).toContain('“second-height”')
@@ -116,7 +131,8 @@ describe('values that make no sense together', () => {
   })
 
   it('a spring bears no load beyond its free length', () => {
-    const at = (h: number) => apply(springLoadAtHeight, { 'known-load': exactly(100), 'known-height': exactly(40), rate: exactly(50), height: exactly(h) })
+    const at = (h: number) =>
+      apply(springLoadAtHeight, { 'known-load': exactly(100), 'known-height': exactly(40), rate: exactly(50), height: exactly(h) })
     expect(at(42)).toEqual({ ok: true, value: 0, u: 0 })
     expect(whyNot(at(43))).toContain('longer than free')
   })

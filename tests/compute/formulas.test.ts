@@ -97,11 +97,17 @@ describe.each([...FORMULAS])('%s', (_key, formula) => {
   it('is exact when its inputs are, and scales its doubt with theirs', () => {
     fc.assert(
       fc.property(sensible(formula), fc.constantFrom(2, 0.5, 16), (x, times) => {
-        const exact = apply(formula, measures(x, () => 0))
+        const exact = apply(
+          formula,
+          measures(x, () => 0),
+        )
         expect(exact).toEqual({ ok: true, value: formula.evaluate(x).value + 0, u: 0 })
         const doubt = (name: string) => (Math.abs(x[name] ?? 0) + 1) / 1024
         const once = apply(formula, measures(x, doubt))
-        const more = apply(formula, measures(x, (name) => times * doubt(name)))
+        const more = apply(
+          formula,
+          measures(x, (name) => times * doubt(name)),
+        )
         if (!once.ok || !more.ok) throw new Error('refused')
         expect(once.u).toBeGreaterThan(0)
         expect(more.u).toBe(times * once.u)
@@ -113,8 +119,16 @@ describe.each([...FORMULAS])('%s', (_key, formula) => {
   it('has at least the doubt of each input alone, and no more than all of them in step', () => {
     fc.assert(
       fc.property(sensible(formula), (x) => {
-        const all = apply(formula, measures(x, () => 0.01))
-        const alone = Object.keys(formula.inputs).map((only) => apply(formula, measures(x, (name) => (name === only ? 0.01 : 0))))
+        const all = apply(
+          formula,
+          measures(x, () => 0.01),
+        )
+        const alone = Object.keys(formula.inputs).map((only) =>
+          apply(
+            formula,
+            measures(x, (name) => (name === only ? 0.01 : 0)),
+          ),
+        )
         const us = alone.map((a) => (a.ok ? a.u : Number.NaN))
         if (!all.ok) throw new Error(all.why)
         expect(all.u).toBeGreaterThanOrEqual(Math.max(...us) * (1 - 1e-12))
@@ -125,16 +139,25 @@ describe.each([...FORMULAS])('%s', (_key, formula) => {
 
   it('refuses a value outside its valid range and names the input', () => {
     fc.assert(
-      fc.property(inRange(formula), fc.constantFrom(...Object.keys(formula.inputs)), fc.boolean(), fc.integer({ min: 1, max: 1000 }), (x, name, low, k) => {
-        const input = formula.inputs[name]
-        if (input === undefined) throw new Error(name)
-        const { least, span } = rangeOf(input)
-        const beyond = low ? least - (span * k) / 1000 : least + span + (span * k) / 1000
-        const answer = apply(formula, measures({ ...x, [name]: beyond }, () => 0))
-        if (answer.ok) throw new Error(`${name} = ${String(beyond)} was taken`)
-        expect(answer.why).toContain(`“${name}”`)
-        expect(answer.why).toContain(`${formula.id}@${String(formula.version)}`)
-      }),
+      fc.property(
+        inRange(formula),
+        fc.constantFrom(...Object.keys(formula.inputs)),
+        fc.boolean(),
+        fc.integer({ min: 1, max: 1000 }),
+        (x, name, low, k) => {
+          const input = formula.inputs[name]
+          if (input === undefined) throw new Error(name)
+          const { least, span } = rangeOf(input)
+          const beyond = low ? least - (span * k) / 1000 : least + span + (span * k) / 1000
+          const answer = apply(
+            formula,
+            measures({ ...x, [name]: beyond }, () => 0),
+          )
+          if (answer.ok) throw new Error(`${name} = ${String(beyond)} was taken`)
+          expect(answer.why).toContain(`“${name}”`)
+          expect(answer.why).toContain(`${formula.id}@${String(formula.version)}`)
+        },
+      ),
     )
   })
 })

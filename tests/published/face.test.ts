@@ -24,7 +24,9 @@ describe('margin after facing', () => {
   })
 
   it('a 30° face takes 1.15 per unit', () => {
-    expect(Math.abs(10 - valueOf(marginAfterFacing, { margin: 10, 'normal-stock': 1, 'per-normal': perNormal(30) }) - 1.15)).toBeLessThan(0.005)
+    expect(Math.abs(10 - valueOf(marginAfterFacing, { margin: 10, 'normal-stock': 1, 'per-normal': perNormal(30) }) - 1.15)).toBeLessThan(
+      0.005,
+    )
   })
 
   // Derived, no published figure: worked in closed form and by moving the section line.

@@ -1,6 +1,12 @@
 import { evaluate } from 'mathjs'
 import { describe, expect, it } from 'vitest'
-import { guideLengthLeft, retainerToGuideTop, retainerToSealAfterCut, retainerToSealClearance, sealToSpringClearance } from '../../src/compute/seal.ts'
+import {
+  guideLengthLeft,
+  retainerToGuideTop,
+  retainerToSealAfterCut,
+  retainerToSealClearance,
+  sealToSpringClearance,
+} from '../../src/compute/seal.ts'
 import { INCH, measured, valueOf } from './figures.ts'
 
 const IN_MM = 12
@@ -29,7 +35,11 @@ describe('retainer, guide top and seal (derived, invented figures)', () => {
     ['QL-8S small-body seal under H-2', 0.62, 0.512, 0.115, -0.007],
     ['QL-8S umbrella under H-2', 0.62, 0.512, 0.11, -0.002],
   ])('%s: retainer to seal', (_name, room, lift, stands, left) => {
-    const clearance = valueOf(retainerToSealClearance, { 'retainer-to-guide-top': room * INCH, lift: lift * INCH, 'seal-height': stands * INCH })
+    const clearance = valueOf(retainerToSealClearance, {
+      'retainer-to-guide-top': room * INCH,
+      lift: lift * INCH,
+      'seal-height': stands * INCH,
+    })
     expect(clearance / INCH).toBeCloseTo(left, 9)
     expect(clearance).toBeCloseTo(viaMathjs(`${String(room)} in - ${String(lift)} in - ${String(stands)} in`), IN_MM)
   })
@@ -48,7 +58,9 @@ describe('retainer, guide top and seal (derived, invented figures)', () => {
     ['QL-6P', 0.88, 0.69, 0.095],
     ['QL-8S', 0.888, 0.68, 0.104],
   ])('%s: seal to spring, each side', (_name, spring, body, side) => {
-    expect(valueOf(sealToSpringClearance, { 'spring-inside-diameter': spring * INCH, 'seal-body-diameter': body * INCH }) / INCH).toBeCloseTo(side, 9)
+    expect(
+      valueOf(sealToSpringClearance, { 'spring-inside-diameter': spring * INCH, 'seal-body-diameter': body * INCH }) / INCH,
+    ).toBeCloseTo(side, 9)
   })
 
   it('a guide of 2.150 in keeps 2.070 in after a cut of 0.080 in', () => {
@@ -58,7 +70,11 @@ describe('retainer, guide top and seal (derived, invented figures)', () => {
   it('the doubts of four readings add as squares through the chain', () => {
     const u = 0.02
     const room = measured(retainerToGuideTop, { 'installed-height': [43.18, u], 'retainer-hub': [2.03, u], 'guide-top': [25.4, u] })
-    const left = measured(retainerToSealClearance, { 'retainer-to-guide-top': [room.value, room.u], lift: [10.29, 0], 'seal-height': [3.3, u] })
+    const left = measured(retainerToSealClearance, {
+      'retainer-to-guide-top': [room.value, room.u],
+      lift: [10.29, 0],
+      'seal-height': [3.3, u],
+    })
     const cut = measured(retainerToSealAfterCut, { 'retainer-to-seal': [left.value, left.u], cut: [1.5, 0] })
     expect(cut.u).toBeCloseTo(2 * u, 12)
   })

@@ -29,7 +29,12 @@ describe('rate and load', () => {
   // Shigley, Example 10-2, column for 0.080 in wire (recalled, not read): 20 lbf at 2 in, free 3.264 in, solid 0.964 in; robust linearity
   // of 15 % means that the load at solid is 1.15 × 20 lbf.
   it('Shigley Example 10-2 (recalled)', () => {
-    const load = valueOf(springLoadAtHeight, { 'known-load': 20 * POUND, 'known-height': 1.264 * INCH, rate: 10 * POUND_PER_INCH, height: 0.964 * INCH })
+    const load = valueOf(springLoadAtHeight, {
+      'known-load': 20 * POUND,
+      'known-height': 1.264 * INCH,
+      rate: 10 * POUND_PER_INCH,
+      height: 0.964 * INCH,
+    })
     expect(load / POUND).toBeCloseTo(1.15 * 20, 9)
   })
 
@@ -71,7 +76,12 @@ describe('rate and load', () => {
   ])('%s (invented): open load, by lift and by height', (_name, seat, installed, rate, lift, printed) => {
     const open = valueOf(springOpenLoad, { 'seat-load': seat * POUND, rate: rate * POUND_PER_INCH, lift: lift * INCH })
     expect(Math.abs(open / POUND - printed)).toBeLessThanOrEqual(0.5)
-    const at = { 'known-load': seat * POUND, 'known-height': installed * INCH, rate: rate * POUND_PER_INCH, height: (installed - lift) * INCH }
+    const at = {
+      'known-load': seat * POUND,
+      'known-height': installed * INCH,
+      rate: rate * POUND_PER_INCH,
+      height: (installed - lift) * INCH,
+    }
     expect(valueOf(springLoadAtHeight, at)).toBeCloseTo(open, 8)
     expect(rateBetween(at['known-height'], at['known-load'], at.height, open)).toBeCloseTo(at.rate, 8)
   })
@@ -105,7 +115,9 @@ describe('share of load and of length', () => {
 describe('solid height and coil bind', () => {
   // Shigley, Example 10-2 (recalled): 0.080 in wire, 12.05 coils squared and ground, solid 0.964 in.
   it('Shigley Example 10-2 (recalled): solid height', () => {
-    expect(Math.abs(valueOf(springSolidHeightSquaredGround, { 'wire-diameter': 0.08 * INCH, 'total-coils': 12.05 }) / INCH - 0.964)).toBeLessThan(0.0005)
+    expect(
+      Math.abs(valueOf(springSolidHeightSquaredGround, { 'wire-diameter': 0.08 * INCH, 'total-coils': 12.05 }) / INCH - 0.964),
+    ).toBeLessThan(0.0005)
   })
 
   // Bhandari, Design of Machine Elements, Example 10.1 (read in a textbook companion): 1,250 N, wire 7 mm, D 42 mm, 10 coils, 8 active, square and
@@ -127,7 +139,9 @@ describe('solid height and coil bind', () => {
     ['K-2 outer', 1.75, 0.512, 1.16, 0.078],
     ['K-2 inner', 1.69, 0.512, 1.067, 0.111],
   ])('%s (invented): coil-bind margin', (_name, installed, lift, solid, margin) => {
-    expect(valueOf(coilBindMargin, { 'installed-height': installed * INCH, lift: lift * INCH, 'solid-height': solid * INCH }) / INCH).toBeCloseTo(margin, 9)
+    expect(
+      valueOf(coilBindMargin, { 'installed-height': installed * INCH, lift: lift * INCH, 'solid-height': solid * INCH }) / INCH,
+    ).toBeCloseTo(margin, 9)
   })
 
   // Derived, invented: a valve that sank 0.0185 in stands at 1.7685 in; a shim of 0.015 in brings it to 1.7535 in.

@@ -105,9 +105,15 @@ it.each([
   expect(valueOf(threadPitchDiameter, metric(major, pitch))).toBeCloseTo(2 * pitchRadius, 12)
   expect(valueOf(threadMinorDiameterInternal, metric(major, pitch))).toBeCloseTo(2 * internalMinor, 12)
   expect(valueOf(threadMinorDiameterExternal, metric(major, pitch))).toBeCloseTo(2 * externalRoot, 12)
-  expect(valueOf(threadStressArea, metric(major, pitch))).toBeCloseTo((Math.PI / 4) * (pitchRadius + externalRoot) * (pitchRadius + externalRoot), 10)
+  expect(valueOf(threadStressArea, metric(major, pitch))).toBeCloseTo(
+    (Math.PI / 4) * (pitchRadius + externalRoot) * (pitchRadius + externalRoot),
+    10,
+  )
   // FED-STD-H28 writes the Unified area as π (E/2 − 3H/16)², E the pitch diameter (recalled).
-  expect(valueOf(threadStressAreaUnified, metric(major, pitch))).toBeCloseTo(Math.PI * (pitchRadius - (3 / 16) * triangle) * (pitchRadius - (3 / 16) * triangle), 10)
+  expect(valueOf(threadStressAreaUnified, metric(major, pitch))).toBeCloseTo(
+    Math.PI * (pitchRadius - (3 / 16) * triangle) * (pitchRadius - (3 / 16) * triangle),
+    10,
+  )
 })
 
 // ISO 898-1 proof loads (printed to three figures), read in reprints. 580 MPa holds for class 8.8 up to 16 mm.

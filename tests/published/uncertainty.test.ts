@@ -19,11 +19,19 @@ describe('first-order propagation against published examples', () => {
       version: 1,
       says: 'd = mean of the comparisons + two comparator effects',
       source: 'GUM H.1 (recalled)',
-      inputs: { mean: { kind: 'length', says: 'mean' }, random: { kind: 'length', says: 'comparator, random' }, systematic: { kind: 'length', says: 'comparator, systematic' } },
+      inputs: {
+        mean: { kind: 'length', says: 'mean' },
+        random: { kind: 'length', says: 'comparator, random' },
+        systematic: { kind: 'length', says: 'comparator, systematic' },
+      },
       output: { kind: 'length', says: 'difference' },
       evaluate: (x) => ({ value: x.mean + x.random + x.systematic, partials: { mean: 1, random: 1, systematic: 1 } }),
     })
-    const d = measured(repeats, { mean: [215 * NANOMETRE, 5.8 * NANOMETRE], random: [0, 3.9 * NANOMETRE], systematic: [0, 6.7 * NANOMETRE] })
+    const d = measured(repeats, {
+      mean: [215 * NANOMETRE, 5.8 * NANOMETRE],
+      random: [0, 3.9 * NANOMETRE],
+      systematic: [0, 6.7 * NANOMETRE],
+    })
     expect(Math.abs(d.u / NANOMETRE - 9.7)).toBeLessThan(0.06)
 
     const endGauge = formula({
@@ -71,7 +79,14 @@ describe('first-order propagation against published examples', () => {
       version: 1,
       says: 'mu = muC · (rhoB − rhoM) · tM ÷ ((rhoB − rhoC) · tC)',
       source: 'NIST TN 1900, E3 (read in notebooks that quote it)',
-      inputs: { muC: ratio('calibration viscosity'), rhoB: ratio('ball'), rhoM: ratio('solution'), rhoC: ratio('calibration liquid'), tM: ratio('fall time'), tC: ratio('calibration fall time') },
+      inputs: {
+        muC: ratio('calibration viscosity'),
+        rhoB: ratio('ball'),
+        rhoM: ratio('solution'),
+        rhoC: ratio('calibration liquid'),
+        tM: ratio('fall time'),
+        tC: ratio('calibration fall time'),
+      },
       output: ratio('viscosity, mPa s'),
       evaluate: (x) => {
         const mu = (x.muC * (x.rhoB - x.rhoM) * x.tM) / ((x.rhoB - x.rhoC) * x.tC)
@@ -88,7 +103,14 @@ describe('first-order propagation against published examples', () => {
         }
       },
     })
-    const answer = measured(viscosity, { muC: [4.63, 0.0463], rhoB: [2217, 0.5], rhoM: [1180, 0.5], rhoC: [810, 0.5], tM: [61, 6.1], tC: [36.6, 5.49] })
+    const answer = measured(viscosity, {
+      muC: [4.63, 0.0463],
+      rhoB: [2217, 0.5],
+      rhoM: [1180, 0.5],
+      rhoC: [810, 0.5],
+      tM: [61, 6.1],
+      tC: [36.6, 5.49],
+    })
     expect(Math.abs(answer.value - 5.69)).toBeLessThan(0.006)
     expect(Math.abs(answer.u - 1.03)).toBeLessThan(0.006)
   })
@@ -119,7 +141,11 @@ function sampled(chosen: Formula, inputs: Readonly<Record<string, readonly [numb
 describe('first-order propagation against sampled distributions', () => {
   it.each<[string, Formula, Record<string, readonly [number, number]>]>([
     ['stress area of a 7/16-14 thread', threadStressArea, { 'major-diameter': [11.1125, 0.02], pitch: [25.4 / 14, 0.01] }],
-    ['spring rate from two loads', springRateFromLoads, { 'first-height': [43.18, 0.05], 'first-load': [378, 4], 'second-height': [32.89, 0.05], 'second-load': [956, 9] }],
+    [
+      'spring rate from two loads',
+      springRateFromLoads,
+      { 'first-height': [43.18, 0.05], 'first-load': [378, 4], 'second-height': [32.89, 0.05], 'second-load': [956, 9] },
+    ],
     ['share of the specified load', springLoadShare, { 'measured-load': [350, 4], 'specified-load': [378, 2] }],
     ['tension on a stud', studTension, { 'tip-force': [956, 10], ratio: [1.5, 0.02] }],
     ['margin after facing', marginAfterFacing, { margin: [2.413, 0.02], 'normal-stock': [0.2, 0.01], 'per-normal': [1.414, 0.01] }],
