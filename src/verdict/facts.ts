@@ -3,22 +3,15 @@ import { FORMULAS } from '../compute/registry.ts'
 import { interval } from '../quantity/compare.ts'
 import type { Measure } from '../quantity/measure.ts'
 import type { PartClass, Rulebook } from '../rulebook/book.ts'
-import type { Property } from '../rulebook/schema/properties.ts'
 import { ENGINE, portOf, sameSpot } from '../rulebook/positions.ts'
 import { literalMeasure } from '../rulebook/literal.ts'
 import type { Facts } from './condition.ts'
 import type { EnteredFinding, EnteredSheet } from './entered.ts'
 import { factKey, type Fact, type FactKey, type KnownQuantity, type LimitFact, type Missing, type Origin, type Reading } from './fact.ts'
+import { combinations, extremes, isShort, missing, together } from './readings.ts'
 import { factOnSheet, layersOf, limitOnSheet, unstatedChoices } from './sheet-figures.ts'
 import type { ShopLayer } from './shop.ts'
 import { bestU } from './best-instrument.ts'
-
-const missing = (why: Missing['why'], needs: readonly FactKey[], says?: string): Missing => ({
-  state: 'missing',
-  why,
-  needs,
-  ...(says === undefined ? {} : { says }),
-})
 
 /**
  * Every fact of one job by address, worked out when first asked: findings over sheets, computed figures from both.
@@ -270,39 +263,4 @@ export class JobFacts {
 const split = (name: string, part: string): readonly [string, string] => {
   const colon = name.indexOf(':')
   return colon < 0 ? [part, name] : [name.slice(0, colon), name.slice(colon + 1)]
-}
-
-/** Fewer readings than the property asks for. */
-const isShort = (property: Property | undefined, taken: number): boolean =>
-  property !== undefined && 'readings' in property && taken < (property.readings?.least ?? 1)
-
-/** Every way to take one reading of each input. */
-function combinations(inputs: Readonly<Record<string, readonly Measure[]>>): readonly Readonly<Record<string, Measure>>[] {
-  return Object.entries(inputs).reduce<readonly Readonly<Record<string, Measure>>[]>(
-    (sets, [name, readings]) => sets.flatMap((set) => readings.map((reading) => ({ ...set, [name]: reading }))),
-    [{}],
-  )
-}
-
-/** What decides among many results of one computation: the ends of their intervals, both ways. */
-function extremes(readings: readonly Reading[]): readonly Reading[] {
-  const end = (key: 'lo' | 'hi', sign: 1 | -1): Reading | undefined =>
-    readings.reduce<Reading | undefined>((best, r) => (best === undefined || sign * (r[key] - best[key]) > 0 ? r : best), undefined)
-  return [...new Set([end('lo', -1), end('hi', -1), end('lo', 1), end('hi', 1)])].filter((r) => r !== undefined)
-}
-
-/** A fact seen from a spot that spans several positions: known when known at each, its readings side by side. */
-function together(facts: readonly Fact[]): Fact {
-  const [first] = facts
-  if (first === undefined) return { state: 'not applicable' }
-  if (facts.length === 1) return first
-  const gaps = facts.filter((f): f is Missing => f.state === 'missing')
-  if (gaps.length > 0)
-    return missing(
-      gaps[0]?.why ?? 'missing',
-      gaps.flatMap((g) => g.needs),
-    )
-  if (first.state !== 'known') return first
-  if (first.form === 'term') return { ...first, terms: facts.flatMap((f) => (f.state === 'known' && f.form === 'term' ? f.terms : [])) }
-  return { ...first, readings: facts.flatMap((f) => (f.state === 'known' && f.form === 'quantity' ? f.readings : [])) }
 }
