@@ -19,7 +19,7 @@ export function greeting({ address, url, migrated, rules, demo }: Started): stri
   // A remote URL may hold a token; its host says enough.
   const ledger = url.startsWith('file:') ? url.slice('file:'.length) : new URL(url).host
   const lines = [
-    `witnessmark   ${address}`,
+    `witnessmark   ${address}   (the form, in a browser)`,
     `ledger        ${ledger}${migrated ? ' (made or brought up to date just now)' : ''}`,
     `rulebook      ${rules} rules`,
   ]
