@@ -1,10 +1,12 @@
+import { probabilityWithin } from '../quantity/conformance.ts'
 import { verdictsOf, type Body } from '../verdict/body.ts'
 import type { CompiledBook } from '../verdict/compiled.ts'
 import type { EnteredSheet } from '../verdict/entered.ts'
 import type { Judgement } from '../verdict/judge.ts'
 import { planOf, type Plan } from '../verdict/plan.ts'
 import { tell, type ToldVerdict } from '../verdict/told.ts'
-import type { Verdict } from '../verdict/verdict.ts'
+import type { LeafTrace } from '../verdict/condition.ts'
+import type { Step, Verdict } from '../verdict/verdict.ts'
 
 /** What is rendered in words beside a body; kept in the envelope, not hashed. */
 export interface Words {
@@ -13,9 +15,14 @@ export interface Words {
   readonly notes: readonly string[]
 }
 
+/** A step with the probability of each comparison beside it: shown, rounded, and deciding nothing. */
+export type RecordStep = Omit<Step, 'facts'> & { readonly facts: readonly (LeafTrace & { readonly probability?: readonly number[] })[] }
+
 /** A verdict with its words beside it. `open` stays ids; `asks` says them. */
-export type RecordVerdict = Verdict &
-  Omit<ToldVerdict, 'open' | 'provided' | 'set'> & {
+export type RecordVerdict = Omit<Verdict, 'steps'> & { readonly steps: readonly RecordStep[] } & Omit<
+    ToldVerdict,
+    'open' | 'provided' | 'set'
+  > & {
     readonly asks: ToldVerdict['open']
     readonly mustTurnOut: readonly string[]
     readonly setSays?: string
@@ -57,7 +64,14 @@ export function recordOf(
     const words = told.words.verdicts[i]
     if (words === undefined) throw new Error(`The words of verdict ${i} are missing from the envelope.`)
     const { open, provided, set, ...rest } = words
-    return { ...verdict, ...rest, asks: open, mustTurnOut: provided, ...(set === undefined ? {} : { setSays: set }) }
+    return {
+      ...verdict,
+      steps: verdict.steps.map(withProbability),
+      ...rest,
+      asks: open,
+      mustTurnOut: provided,
+      ...(set === undefined ? {} : { setSays: set }),
+    }
   })
   const ledger =
     'id' in entered
@@ -75,5 +89,23 @@ export function recordOf(
     notes: told.words.notes,
     unseen: body.unseen,
     body,
+  }
+}
+
+const DECIMALS = 3
+
+/** How probable it is, by JCGM 106, that the leaf holds, reading by reading. */
+function withProbability(step: Step): RecordStep {
+  return {
+    ...step,
+    facts: step.facts.map((leaf) => {
+      const { limit, operator, value, u } = leaf
+      if (limit === undefined || value === undefined || u === undefined || !u.some((one) => one > 0)) return leaf
+      const within = (reading: number, doubt: number): number => {
+        const atMost = probabilityWithin({ value: reading, u: doubt }, limit.value, 'at-most')
+        return Number((operator === 'at-most' || operator === 'below' ? atMost : 1 - atMost).toFixed(DECIMALS))
+      }
+      return { ...leaf, probability: value.map((v, i) => within(Number(v), u[i] ?? 0)) }
+    }),
   }
 }
