@@ -65,6 +65,9 @@ export function checkRule(book: Rulebook, cls: PartClass, rule: Rule): readonly 
         fault('limit-unknown', pointer(path, 'then', 'provided'), `No limit ${p.limit}.`, 'Name a limit of limits.json.', p.limit),
       )
   }
+  for (const [i, p] of ('provided' in rule.then ? rule.then.provided : []).entries()) {
+    if (p.holds !== undefined) faults.push(...checkCondition(book, cls, p.holds, pointer(path, 'then', 'provided', i, 'holds')))
+  }
   for (const [, name = ''] of rule.says.matchAll(/\{([^}|]+)(?:\|[^{}]*(?:\{\}[^{}]*)*)?\}/g)) {
     const known = name.includes('limit.') ? limitKind(book, cls.id, name) : factKindOf(book.parts, cls.id, name)
     if (known === undefined)

@@ -9,6 +9,7 @@ export function factKindOf(parts: ReadonlyMap<string, PartClass>, from: string, 
   const colon = name.indexOf(':')
   const [part, own] = colon < 0 ? [from, name] : [name.slice(0, colon), name.slice(colon + 1)]
   if (own === 'port') return { form: 'term', terms: ['intake', 'exhaust'] }
+  if (part === 'job' && own === 'stage') return { form: 'term', terms: ['received', 'returned'] }
   const cls = parts.get(part)
   const property = cls?.properties.get(own)?.property
   if (property !== undefined) {

@@ -1,12 +1,14 @@
 import type { PartClass, Rulebook } from '../rulebook/book.ts'
 import { literalMeasure } from '../rulebook/literal.ts'
 import { factKindOf } from '../rulebook/fact-kind.ts'
-import type { Leaf, Rule } from '../rulebook/schema/rule.ts'
+import type { Rule } from '../rulebook/schema/rule.ts'
+import { leavesOf } from './condition-leaves.ts'
 import { compile, type Compiled, type Literals, type SafeSide } from './condition.ts'
+import { linesOf, promiseId, promisesOf } from './promised.ts'
 import { prepareSecondOpinion, type Question, type SecondOpinion } from './second-opinion.ts'
 
 /** What a rule does when it is met. */
-export type RuleKind = 'condemns' | 'restores' | 'check' | 'advises'
+export type RuleKind = 'condemns' | 'restores' | 'check' | 'advises' | 'promise'
 export const kindOf = (rule: Rule): RuleKind =>
   'condemns' in rule.then ? 'condemns' : 'restores' in rule.then ? 'restores' : 'check' in rule.then ? 'check' : 'advises'
 
@@ -28,13 +30,15 @@ export interface CompiledRule {
 export interface CompiledBook {
   readonly book: Rulebook
   readonly rules: ReadonlyMap<string, CompiledRule>
+  /** What restoring rules promise, by the line's id: asked of returned work only. */
+  readonly promises: ReadonlyMap<string, CompiledRule>
   /** By what the verdict is about: a part class, or a subject of the job. */
   readonly about: ReadonlyMap<string, readonly CompiledRule[]>
   readonly second: ReadonlyMap<string, SecondOpinion>
 }
 
 /** A failed check and a met condemnation are what can't hurt. */
-export const safeSideOf = (kind: RuleKind): SafeSide => (kind === 'check' ? 'not met' : 'met')
+export const safeSideOf = (kind: RuleKind): SafeSide => (kind === 'check' || kind === 'promise' ? 'not met' : 'met')
 
 export const QUESTIONS = ['applies', 'wakes', 'when'] as const
 export const questionKey = (rule: string, which: (typeof QUESTIONS)[number]): string => `${rule} ${which}`
@@ -48,6 +52,7 @@ export function compileBook(book: Rulebook): CompiledBook {
     }
   }
   const rules = new Map<string, CompiledRule>()
+  const promises = new Map<string, CompiledRule>()
   const about = new Map<string, CompiledRule[]>()
   const questions = new Map<string, Question[]>()
   const literals = new Map<string, Literals>()
@@ -74,6 +79,7 @@ export function compileBook(book: Rulebook): CompiledBook {
         openers: openers.get(rule.id) ?? [],
       }
       rules.set(rule.id, one)
+      for (const promise of promisesOf(rule, cls.id, literal)) promises.set(promise.rule.id, promise)
       const subject = rule.about ?? cls.id
       about.set(subject, [...(about.get(subject) ?? []), one])
       literals.set(subject, literal)
@@ -83,20 +89,17 @@ export function compileBook(book: Rulebook): CompiledBook {
   const second = new Map(
     [...questions].map(([subject, asked]) => [subject, prepareSecondOpinion(asked, literals.get(subject) ?? (() => undefined))] as const),
   )
-  return { book, rules, about, second }
+  return { book, rules, promises, about, second }
 }
 
 function questionsOf(rule: Rule, safe: SafeSide): Question[] {
   const asked: Question[] = [{ key: questionKey(rule.id, 'when'), condition: rule.when, safe }]
   if (rule.appliesWhen !== undefined) asked.push({ key: questionKey(rule.id, 'applies'), condition: rule.appliesWhen, safe: 'met' })
   if (rule.wakes !== undefined) asked.push({ key: questionKey(rule.id, 'wakes'), condition: rule.wakes, safe: 'met' })
+  linesOf(rule).forEach(({ holds }, i) => {
+    if (holds !== undefined) asked.push({ key: questionKey(promiseId(rule.id, i), 'when'), condition: holds, safe: 'not met' })
+  })
   return asked
-}
-
-/** Every leaf of a condition, in the order written. */
-export function leavesOf(condition: Rule['when'] | Leaf): readonly Leaf[] {
-  if ('fact' in condition) return [condition]
-  return (condition.all ?? condition.any ?? []).flatMap((c) => leavesOf(c))
 }
 
 /** Reads a leaf's literal figure by the kind of the fact it is held against. */

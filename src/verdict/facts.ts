@@ -97,6 +97,8 @@ export class JobFacts {
     const port = portOf(at)
     if (name === 'port')
       return port === undefined ? { state: 'not applicable' } : { state: 'known', form: 'term', terms: [port], origin: 'position' }
+    if (part === 'job' && name === 'stage')
+      return { state: 'known', form: 'term', terms: [this.#sheet.stage], origin: 'build', observed: { typed: [this.#sheet.stage] } }
     const cls = this.#book.parts.get(part)
     const found = this.#found.get(key)
     if (found !== undefined) return this.#fromFinding(found, part, name, key)

@@ -6,6 +6,7 @@ import type { Answer } from './fact.ts'
 import { JobFacts } from './facts.ts'
 import { openQuestions } from './open.ts'
 import { firstConditions, Outcomes, secondConditions, type RuleOutcome } from './outcome.ts'
+import { promiseId, type Promised } from './promised.ts'
 import { providedOf } from './provided.ts'
 import { partsOf } from './sheet-figures.ts'
 import type { ShopLayer } from './shop.ts'
@@ -33,22 +34,24 @@ interface Subject {
   readonly at: string
 }
 
+export interface JudgeOptions {
+  readonly secondOpinion: boolean
+  /** For returned work: what had to turn out, by the order that it comes back on. */
+  readonly promised?: readonly Promised[]
+}
+
 /** Judges every part that the sheet speaks of, what their findings open, and the job's set-level subjects. */
-export async function judge(
-  book: CompiledBook,
-  sheet: EnteredSheet,
-  shop: ShopLayer,
-  options: { readonly secondOpinion: boolean },
-): Promise<Judgement> {
+export async function judge(book: CompiledBook, sheet: EnteredSheet, shop: ShopLayer, options: JudgeOptions): Promise<Judgement> {
   const facts = new JobFacts(book.book, sheet, shop)
   const outcomes = new Outcomes(book, sheet.engine, facts, firstConditions(facts))
   const z = book.book.confidence.quantiles[shop.confidence] ?? 0
-  const subjects = subjectsOf(book, sheet, facts, outcomes)
+  const subjects = subjectsOf(book, sheet, facts, outcomes, options.promised ?? [])
 
   const second = options.secondOpinion ? await secondOpinion(book, sheet, facts, subjects) : undefined
   const verdicts = subjects.map((subject): Verdict => {
-    const found = (book.about.get(subject.about) ?? []).map((rule) => outcomes.of(rule, subject.at))
-    const again = second === undefined ? undefined : (book.about.get(subject.about) ?? []).map((rule) => second.of(rule, subject.at))
+    const rules = [...(book.about.get(subject.about) ?? []), ...promisesFor(book, subject, options.promised ?? [])]
+    const found = rules.map((rule) => outcomes.of(rule, subject.at))
+    const again = second === undefined ? undefined : rules.map((rule) => second.of(rule, subject.at))
     return verdictOf(book, shop, facts, outcomes, subject, found, again, z)
   })
   return {
@@ -58,6 +61,13 @@ export async function judge(
     unseen: unseenOf(book, sheet, subjects),
     secondOpinion: { ran: second !== undefined, agrees: verdicts.every((v) => v.disagreement === undefined) },
   }
+}
+
+/** The lines promised of one subject, as rules. */
+function promisesFor(book: CompiledBook, subject: Subject, promised: readonly Promised[]): readonly CompiledRule[] {
+  return promised
+    .filter((p) => p.part === subject.about && p.at === subject.at)
+    .flatMap((p) => book.promises.get(promiseId(p.rule, p.index)) ?? [])
 }
 
 function verdictOf(
@@ -79,7 +89,7 @@ function verdictOf(
   const disposition = disagreement.length > 0 ? 'undetermined' : dispositionOf(found)
   const applying = found.filter((o) => o.answer !== 'does not apply')
   const steps = stepsOf(found, z)
-  const checks = applying.filter((o) => o.compiled.kind === 'check')
+  const checks = applying.filter((o) => o.compiled.kind === 'check' || o.compiled.kind === 'promise')
   const restores = disposition === 'recondition' ? applying.filter((o) => o.compiled.kind === 'restores' && o.answer === 'met') : []
   const waiting =
     disposition === 'replace'
@@ -118,11 +128,11 @@ function verdictOf(
 function deciding(steps: Verdict['steps'], disposition: Verdict['disposition']): Verdict['steps'] {
   switch (disposition) {
     case 'replace':
-      return steps.filter((s) => s.kind === 'condemns' && s.outcome === 'met')
+      return steps.filter((s) => (s.kind === 'condemns' && s.outcome === 'met') || (s.kind === 'promise' && s.outcome === 'not met'))
     case 'recondition':
-      return steps.filter((s) => (s.kind === 'restores' && s.outcome === 'met') || s.kind === 'check')
+      return steps.filter((s) => (s.kind === 'restores' && s.outcome === 'met') || s.kind === 'check' || s.kind === 'promise')
     default:
-      return steps.filter((s) => s.kind === 'check')
+      return steps.filter((s) => s.kind === 'check' || s.kind === 'promise')
   }
 }
 
@@ -135,9 +145,16 @@ function spotsOpened(book: CompiledBook, facts: JobFacts, opened: string, at: st
 }
 
 /** Parts with a finding, parts that a finding opened, and every set-level subject; in the engine's own order. */
-function subjectsOf(book: CompiledBook, sheet: EnteredSheet, facts: JobFacts, outcomes: Outcomes): readonly Subject[] {
+function subjectsOf(
+  book: CompiledBook,
+  sheet: EnteredSheet,
+  facts: JobFacts,
+  outcomes: Outcomes,
+  promised: readonly Promised[],
+): readonly Subject[] {
   const has = partsOf(sheet.engine, sheet.casting)
   const wanted = new Set(sheet.findings.filter((f) => f.part !== 'job').map((f) => `${f.part}@${f.at}`))
+  for (const p of promised) wanted.add(`${p.part}@${p.at}`)
   const pending = [...wanted]
   for (let key = pending.pop(); key !== undefined; key = pending.pop()) {
     const [about = '', at = ''] = key.split('@')
@@ -158,8 +175,8 @@ function subjectsOf(book: CompiledBook, sheet: EnteredSheet, facts: JobFacts, ou
   }
   const subjects: Subject[] = []
   for (const about of Object.keys(book.book.subjects)) {
-    if ((book.about.get(about) ?? []).some((rule) => spokenOf(book, facts, outcomes, rule)))
-      subjects.push({ about, part: 'job', at: ENGINE })
+    const spoken = wanted.has(`${about}@${ENGINE}`) || (book.about.get(about) ?? []).some((rule) => spokenOf(book, facts, outcomes, rule))
+    if (spoken) subjects.push({ about, part: 'job', at: ENGINE })
   }
   for (const part of has) {
     const cls = book.book.parts.get(part)

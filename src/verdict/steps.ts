@@ -11,8 +11,9 @@ export function stepsOf(outcomes: readonly RuleOutcome[], z: number): readonly S
   const steps: Step[] = []
   for (const { compiled, answer, leaves } of outcomes) {
     if (answer === 'does not apply') continue
-    const near = answer === 'not met' && compiled.kind !== 'check' && isNear(leaves, z)
-    if (answer === 'not met' && compiled.kind !== 'check' && !near) continue
+    const always = compiled.kind === 'check' || compiled.kind === 'promise'
+    const near = answer === 'not met' && !always && isNear(leaves, z)
+    if (answer === 'not met' && !always && !near) continue
     // Advice that may or may not apply decides nothing and settles nothing.
     if (answer === 'unknown' && compiled.kind === 'advises' && compiled.rule.cautions.length === 0) continue
     steps.push({

@@ -11,7 +11,7 @@ export type Ground = (typeof GROUNDS)[number]
 export interface Step {
   readonly rule: string
   readonly outcome: RuleAnswer
-  readonly kind: 'condemns' | 'restores' | 'check' | 'advises'
+  readonly kind: 'condemns' | 'restores' | 'check' | 'advises' | 'promise'
   readonly facts: readonly LeafTrace[]
   readonly sources: readonly string[]
   /** Kept although not met, since a reading lies close to the limit. */

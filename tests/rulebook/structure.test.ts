@@ -6,7 +6,8 @@ import { schemaFiles } from '../../.setup/schemas.ts'
 import { shelf } from '../../.setup/shelf.mjs'
 import { Refused } from '../../src/quantity/fault.ts'
 import { loadRulebook } from '../../src/rulebook/load.ts'
-import { compileBook, leavesOf } from '../../src/verdict/compiled.ts'
+import { compileBook } from '../../src/verdict/compiled.ts'
+import { leavesOf } from '../../src/verdict/condition-leaves.ts'
 import { filesOnDisk } from './files.ts'
 
 const root = new URL('../../', import.meta.url).pathname

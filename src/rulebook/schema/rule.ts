@@ -33,6 +33,8 @@ const operations = z.array(id).default([])
 
 /** What must turn out while the work is done; else the other verdict takes effect. Figures as {limit.x} or {fact}. */
 const provided = z.strictObject({
+  /** What shows, on the sheet of the returned work, that it turned out; the part's own facts after the work. */
+  holds: group.optional(),
   says: sentence,
   fact: factName.optional(),
   limit: limitName.optional(),
