@@ -14,6 +14,7 @@ import { readDecision } from './read.ts'
 import { recordOf, wordsOf, type DecisionRecord } from './record.ts'
 import type { Service } from './service.ts'
 import { shopLayer } from './shop-layer.ts'
+import { orderBehind } from './work-order.ts'
 
 export interface DecideOptions {
   readonly door: Door
@@ -35,13 +36,14 @@ const RESALTS = 5
  */
 export async function decideSheet(service: Service, shop: Shop, sheet: Sheet, options: DecideOptions): Promise<Decided> {
   const { book, db } = service
+  const order = await orderBehind(service, shop, sheet)
   const layer = await shopLayer(db, book, shop)
   const edition = await service.editions.of(layer)
   for (let tried = 0; tried < RESALTS; tried++) {
     const { commitments, disclosures } = await commitmentsFor(service, shop.id, sheet)
     const entered = enterSheet(book.book, sheet, layer, commitments)
-    const judgement = await judge(book, entered, layer, { secondOpinion: true })
-    const body = bodyOf(entered, judgement, edition.hash, layer.confidence)
+    const judgement = await judge(book, entered, layer, { secondOpinion: true, promised: order?.promised ?? [] })
+    const body = bodyOf(entered, judgement, edition.hash, layer.confidence, order?.hash)
     const bytes = canonicalBytes(body)
     const hash = await sha256Hex(bytes)
     const told = wordsOf(book, entered, judgement)

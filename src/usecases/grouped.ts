@@ -10,7 +10,7 @@ export interface VerdictGroup {
   readonly positions: readonly string[]
   /** The verdict as a sentence about all the positions. */
   readonly says: string
-  /** How many of the first verdict's questions are open at every one of them alike. */
+  /** The first one's open questions; the others have the same at their own positions. */
   readonly asks: readonly { readonly question: ToldQuestion; readonly open: OpenQuestion }[]
 }
 
@@ -33,7 +33,17 @@ export function groupVerdicts(verdicts: readonly RecordVerdict[]): readonly Verd
 function told(verdict: RecordVerdict): unknown {
   const open = verdict.open.map((q) => [q.part, q.fact, q.why, q.better])
   const opens = verdict.opens.map((o) => o.slice(0, o.lastIndexOf('@')))
-  return [verdict.because, verdict.advice, verdict.soFar, verdict.mustTurnOut, verdict.ground, verdict.setSays, open, opens, verdict.disagreement]
+  return [
+    verdict.because,
+    verdict.advice,
+    verdict.soFar,
+    verdict.mustTurnOut,
+    verdict.ground,
+    verdict.setSays,
+    open,
+    opens,
+    verdict.disagreement,
+  ]
 }
 
 const questionsOf = (verdict: RecordVerdict): VerdictGroup['asks'] =>
@@ -56,9 +66,12 @@ export const capital = (text: string): string => text.charAt(0).toUpperCase() + 
 /** One question over all the positions where it is open. */
 export interface AskedAt {
   readonly part: string
+  readonly fact: string
   readonly positions: readonly string[]
   readonly asks: string
+  /** Why it is open, in words and by its id. */
   readonly why: string
+  readonly reason: OpenQuestion['why']
   readonly how?: string
   readonly with: readonly string[]
 }
@@ -77,7 +90,7 @@ export function askedOf(record: DecisionRecord): readonly AskedAt[] {
       const key = JSON.stringify([open.part, open.fact, open.why, open.better])
       ranks.set(key, Math.min(ranks.get(key) ?? Number.MAX_SAFE_INTEGER, rank.get(question.asks) ?? Number.MAX_SAFE_INTEGER))
       const { asks, ...rest } = question
-      const entry = asked.get(key) ?? { part: open.part, positions: [], ...rest, asks: bare(asks) }
+      const entry = asked.get(key) ?? { part: open.part, fact: open.fact, reason: open.why, positions: [], ...rest, asks: bare(asks) }
       if (!entry.positions.includes(open.at)) entry.positions.push(open.at)
       asked.set(key, entry)
     })

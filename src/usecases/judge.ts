@@ -7,6 +7,7 @@ import { UNCOMMITTED } from './commitments.ts'
 import { recordOf, wordsOf, type DecisionRecord } from './record.ts'
 import type { Service } from './service.ts'
 import { shopLayer } from './shop-layer.ts'
+import { orderBehind } from './work-order.ts'
 
 /**
  * Computes and says "not recorded". Without a shop it judges by the trade's figures and the engine's sheet alone.
@@ -14,10 +15,11 @@ import { shopLayer } from './shop-layer.ts'
  */
 export async function judgeSheet(service: Service, shop: Shop | undefined, sheet: Sheet): Promise<DecisionRecord> {
   const { book } = service
+  const order = await orderBehind(service, shop, sheet)
   const layer = await shopLayer(service.db, book, shop)
   const entered = enterSheet(book.book, sheet, layer, UNCOMMITTED)
-  const judgement = await judge(book, entered, layer, { secondOpinion: true })
+  const judgement = await judge(book, entered, layer, { secondOpinion: true, promised: order?.promised ?? [] })
   const edition = await service.editions.of(layer)
-  const body = bodyOf(entered, judgement, edition.hash, layer.confidence)
+  const body = bodyOf(entered, judgement, edition.hash, layer.confidence, order?.hash)
   return recordOf(body, wordsOf(book, entered, judgement), { says: book.book.phrases.notRecorded })
 }

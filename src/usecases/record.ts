@@ -38,6 +38,8 @@ export interface DecisionRecord {
   readonly engine: string
   readonly stage: 'received' | 'returned'
   readonly edition: string
+  /** For returned work: the hash of the decision whose order it is checked against. */
+  readonly checks?: string
   readonly receivedAt?: string
   readonly verdicts: readonly RecordVerdict[]
   readonly plan: Plan
@@ -84,6 +86,7 @@ export function recordOf(
     engine: body.engine,
     stage: body.stage,
     edition: body.edition,
+    ...(body.checks === undefined ? {} : { checks: body.checks }),
     verdicts,
     plan: told.plan,
     notes: told.words.notes,

@@ -52,6 +52,8 @@ export interface Body {
   readonly engine: string
   readonly stage: 'received' | 'returned'
   readonly edition: string
+  /** For returned work: the hash of the decision whose order came back. */
+  readonly checks?: string
   readonly evaluator: { readonly first: string; readonly second: string; readonly ran: boolean; readonly agrees: boolean }
   readonly formulas: readonly string[]
   readonly confidence: string
@@ -65,7 +67,7 @@ export interface Body {
   readonly unseen: Judgement['unseen']
 }
 
-export function bodyOf(sheet: EnteredSheet, judgement: Judgement, edition: string, confidence: string): Body {
+export function bodyOf(sheet: EnteredSheet, judgement: Judgement, edition: string, confidence: string, checks?: string): Body {
   const steps = judgement.verdicts.flatMap((v) => v.steps)
   const leaves = steps.flatMap((s) => s.facts)
   const limits = tableOf(leaves.flatMap((l) => (l.limit === undefined ? [] : [l.limit])))
@@ -78,6 +80,7 @@ export function bodyOf(sheet: EnteredSheet, judgement: Judgement, edition: strin
     engine: sheet.engine.id,
     stage: sheet.stage,
     edition,
+    ...(checks === undefined ? {} : { checks }),
     evaluator: { first: EVALUATOR, second: SECOND, ...judgement.secondOpinion },
     formulas: [...judgement.facts.formulas].sort(),
     confidence,

@@ -50,10 +50,18 @@ export function tell(book: CompiledBook, facts: JobFacts, verdict: Verdict): Tol
     tally.condemned > 0
       ? fill(phrases.soFar.condemned, { condemned: tally.condemned })
       : fill(tally.checks === 0 ? phrases.soFar.noChecks : phrases.soFar.clear, { open: tally.openChecks, checks: tally.checks })
+  const broken = verdict.steps
+    .filter((s) => s.kind === 'promise' && s.outcome === 'not met')
+    .map((s) => fill(phrases.promise.broken, { line: promiseSays(book, facts, own, verdict.at, s.rule) }))
   const decisive = verdict.disposition === 'replace' ? ['condemns'] : verdict.disposition === 'recondition' ? ['restores'] : ['check']
   return {
     says,
-    because: verdict.disagreement !== undefined ? [phrases.disagreement] : verdict.disposition === 'undetermined' ? [] : reasons(decisive),
+    because:
+      verdict.disagreement !== undefined
+        ? [phrases.disagreement]
+        : verdict.disposition === 'undetermined'
+          ? []
+          : [...broken, ...reasons(decisive)],
     advice: reasons(['advises']),
     ...(verdict.disposition === 'undetermined' ? { soFar } : {}),
     provided: verdict.provided.map((p) => providedInWords(book, facts, own, verdict.at, p)),
@@ -78,6 +86,12 @@ function safeSideSays(book: CompiledBook, part: string, leaf: LeafTrace): string
     reading: showWithDoubt(closest, kind, { typed: limit.typed }),
     limit: show(limit.value, kind, { typed: limit.typed }),
   })
+}
+
+/** What had to turn out, from the rule and line that a promise names: "valve.tip-reground/1". */
+function promiseSays(book: CompiledBook, facts: JobFacts, part: string, at: string, promise: string): string {
+  const [rule = '', line = ''] = promise.split('/')
+  return providedInWords(book, facts, part, at, { rule, index: Number(line) - 1 })
 }
 
 /** A subject of the job and how its disposition reads, as one sentence: "The set of stem seals is renewed whole." */

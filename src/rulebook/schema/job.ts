@@ -77,6 +77,7 @@ export const phrasesFile = z.strictObject({
   grounds: z.record(z.string(), sentence),
   set: sentence,
   safeSide: sentence,
+  promise: z.strictObject({ broken: sentence }),
   disagreement: sentence,
   notRecorded: sentence,
 })
