@@ -18,29 +18,29 @@ export const KEPT_UNIT = {
   mass: 'kg',
   ratio: '',
   count: '',
-} as const;
+} as const
 
-export type QuantityKind = keyof typeof KEPT_UNIT;
+export type QuantityKind = keyof typeof KEPT_UNIT
 
 /** How the standard uncertainty of a value came about. */
-export type UncertaintyFrom = 'instrument' | 'typed resolution' | 'stated' | 'propagated' | 'exact';
+export type UncertaintyFrom = 'instrument' | 'typed resolution' | 'stated' | 'propagated' | 'exact'
 
 /** One value with its doubt. `value` and `u` are in the kept unit of its kind; u is a standard uncertainty (k = 1). */
 export interface Measure {
-  readonly value: number;
-  readonly u: number;
+  readonly value: number
+  readonly u: number
 }
 
 /** A quantity as it was read from what somebody wrote. */
 export interface ReadQuantity extends Measure {
-  readonly kind: QuantityKind;
+  readonly kind: QuantityKind
   /** Exactly as typed, trimmed: "12 thou". */
-  readonly typed: string;
+  readonly typed: string
   /** Unit as understood: "thou", "in", "mm", "lb" … */
-  readonly unit: string;
+  readonly unit: string
   /** The smallest step that the typed figure shows, in the kept unit: "12 thou" 0.0254, "1.700 in" 0.0254. */
-  readonly resolution: number;
-  readonly uFrom: UncertaintyFrom;
+  readonly resolution: number
+  readonly uFrom: UncertaintyFrom
   /** Things worth saying back: "no unit typed: read as inches". */
-  readonly notes: readonly string[];
+  readonly notes: readonly string[]
 }

@@ -119,7 +119,7 @@ function verdictOf(
       openChecks: checks.filter((c) => c.answer === 'unknown').length,
       condemned: applying.filter((o) => o.compiled.kind === 'condemns' && o.answer === 'met').length,
     },
-    weakestSource: weakestSource(book.book, deciding(steps, disposition)),
+    weakestSource: weakestSource(book.book, decidingOr(deciding(steps, disposition), applying)),
     ...(disagreement.length === 0 ? {} : { disagreement }),
   }
 }
@@ -134,6 +134,14 @@ function deciding(steps: Verdict['steps'], disposition: Verdict['disposition']):
     default:
       return steps.filter((s) => s.kind === 'check' || s.kind === 'promise')
   }
+}
+
+/** Where a verdict stands on no step of its own, it stands on every rule that could have spoken and did not. */
+function decidingOr(steps: Verdict['steps'], applying: readonly RuleOutcome[]): Verdict['steps'] {
+  if (steps.length > 0) return steps
+  return applying
+    .filter((o) => o.compiled.kind !== 'advises')
+    .map((o) => ({ rule: o.compiled.rule.id, kind: 'check', outcome: o.answer, facts: o.leaves, sources: o.compiled.rule.sources }))
 }
 
 function spotsOpened(book: CompiledBook, facts: JobFacts, opened: string, at: string): readonly string[] {

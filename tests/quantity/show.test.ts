@@ -1,9 +1,9 @@
-import fc from 'fast-check';
-import { describe, expect, it } from 'vitest';
-import type { QuantityKind, ReadQuantity } from '../../src/quantity/measure.ts';
-import { inUnit, show, showWithDoubt } from '../../src/quantity/show.ts';
-import { UNITS } from '../../src/quantity/units.ts';
-import { mustRead } from './reading.ts';
+import fc from 'fast-check'
+import { describe, expect, it } from 'vitest'
+import type { QuantityKind, ReadQuantity } from '../../src/quantity/measure.ts'
+import { inUnit, show, showWithDoubt } from '../../src/quantity/show.ts'
+import { UNITS } from '../../src/quantity/units.ts'
+import { mustRead } from './reading.ts'
 
 describe('show', () => {
   it.each<[number, QuantityKind, Parameters<typeof show>[2], string]>([
@@ -30,23 +30,24 @@ describe('show', () => {
     [0.00508, 'length', { resolution: 0.00254 }, '0.005 mm (0.0002 in)'],
     [0, 'length', { typed: '0 in' }, '0 in (0 mm)'],
   ])('%d as %s %o is %s', (value, kind, options, text) => {
-    expect(show(value, kind, options)).toBe(text);
-  });
+    expect(show(value, kind, options)).toBe(text)
+  })
 
   it('writes a real minus sign, and none before nothing', () => {
-    expect(show(-0.127, 'length', { typed: '-0.005 in' })).toBe('−0.005 in (−0.13 mm)');
-    expect(show(-0.0001, 'length', { unit: 'mm', digits: 2 })).toBe('0.00 mm (0.0000 in)');
-    expect(inUnit(-1, 'mm', 1)).toBe('−1.0 mm');
-  });
+    expect(show(-0.127, 'length', { typed: '-0.005 in' })).toBe('−0.005 in (−0.13 mm)')
+    expect(show(-0.0001, 'length', { unit: 'mm', digits: 2 })).toBe('0.00 mm (0.0000 in)')
+    expect(inUnit(-1, 'mm', 1)).toBe('−1.0 mm')
+  })
 
   it('keeps no fraction that the value does not have', () => {
-    expect(show(2, 'length', { typed: '5/64 in' })).toBe('0.08 in (2.0 mm)');
-  });
+    expect(show(2, 'length', { typed: '5/64 in' })).toBe('0.08 in (2.0 mm)')
+  })
 
   it('says so where there is no number', () => {
-    for (const bad of [Number.NaN, Number.POSITIVE_INFINITY]) expect([show(bad, 'length'), inUnit(bad, 'mm', 2)]).toEqual(['no number', 'no number']);
-  });
-});
+    for (const bad of [Number.NaN, Number.POSITIVE_INFINITY])
+      expect([show(bad, 'length'), inUnit(bad, 'mm', 2)]).toEqual(['no number', 'no number'])
+  })
+})
 
 describe('showWithDoubt', () => {
   it.each<[number, number, QuantityKind, string | undefined, string]>([
@@ -57,32 +58,42 @@ describe('showWithDoubt', () => {
     [-0.127, 0.00254, 'length', 'in', '−0.0050 ± 0.0002 in (−0.127 ± 0.005 mm), k = 2'],
     [8, 0, 'count', undefined, '8'],
   ])('%d, u %d', (value, u, kind, unit, text) => {
-    expect(showWithDoubt({ value, u }, kind, unit === undefined ? {} : { unit })).toBe(text);
-  });
-});
+    expect(showWithDoubt({ value, u }, kind, unit === undefined ? {} : { unit })).toBe(text)
+  })
+})
 
 describe('what show wrote reads back', () => {
   const back = (q: ReadQuantity, text: string): void => {
-    const again = mustRead(text, { kind: q.kind, label: 'a figure' });
-    expect(Math.abs(again.value - q.value)).toBeLessThanOrEqual((q.resolution / 2) * (1 + 1e-9));
-  };
+    const again = mustRead(text, { kind: q.kind, label: 'a figure' })
+    expect(Math.abs(again.value - q.value)).toBeLessThanOrEqual((q.resolution / 2) * (1 + 1e-9))
+  }
 
   it('to within half the typed step, in every unit, with both figures agreeing', () => {
-    const units = UNITS.filter((u) => u.kind !== 'count' && u.kind !== 'ratio');
-    fc.assert(fc.property(fc.constantFrom(...units), fc.integer({ min: -99_999, max: 99_999 }), fc.integer({ min: 0, max: 4 }), (unit, n, decimals) => {
-      const typed = `${(n / 10 ** decimals).toFixed(decimals)} ${unit.said[0] ?? unit.symbol}`;
-      const q = mustRead(typed, { kind: unit.kind, label: 'a figure' });
-      back(q, show(q.value, q.kind, { typed }));
-      back(q, show(q.value, q.kind, { unit: q.unit, resolution: q.resolution }));
-    }), { numRuns: 500 });
-  });
+    const units = UNITS.filter((u) => u.kind !== 'count' && u.kind !== 'ratio')
+    fc.assert(
+      fc.property(
+        fc.constantFrom(...units),
+        fc.integer({ min: -99_999, max: 99_999 }),
+        fc.integer({ min: 0, max: 4 }),
+        (unit, n, decimals) => {
+          const typed = `${(n / 10 ** decimals).toFixed(decimals)} ${unit.said[0] ?? unit.symbol}`
+          const q = mustRead(typed, { kind: unit.kind, label: 'a figure' })
+          back(q, show(q.value, q.kind, { typed }))
+          back(q, show(q.value, q.kind, { unit: q.unit, resolution: q.resolution }))
+        },
+      ),
+      { numRuns: 500 },
+    )
+  })
 
   it('fractions exactly', () => {
-    fc.assert(fc.property(fc.integer({ min: 0, max: 9 }), fc.constantFrom(2, 4, 8, 16, 32, 64), fc.nat(), (whole, d, more) => {
-      const n = 1 + (more % (d - 1));
-      const typed = `${whole}-${n}/${d} in`;
-      const q = mustRead(typed);
-      expect(mustRead(show(q.value, 'length', { typed })).value).toBe(q.value);
-    }));
-  });
-});
+    fc.assert(
+      fc.property(fc.integer({ min: 0, max: 9 }), fc.constantFrom(2, 4, 8, 16, 32, 64), fc.nat(), (whole, d, more) => {
+        const n = 1 + (more % (d - 1))
+        const typed = `${whole}-${n}/${d} in`
+        const q = mustRead(typed)
+        expect(mustRead(show(q.value, 'length', { typed })).value).toBe(q.value)
+      }),
+    )
+  })
+})
