@@ -3,7 +3,7 @@ import type { Instrument } from '../quantity/instrument.ts'
 import type { Engine } from './schema/engine.ts'
 import type { CautionsFile, ConfidenceFile, OperationsFile, OrderFile, PhrasesFile, SubjectsFile } from './schema/job.ts'
 import type { DefaultLimit, Limit } from './schema/limits.ts'
-import type { Derived, Place, PropertiesFile, Property } from './schema/properties.ts'
+import type { Count, Derived, Place, PropertiesFile, Property } from './schema/properties.ts'
 import type { Rule } from './schema/rule.ts'
 import type { Source } from './schema/source.ts'
 
@@ -28,6 +28,7 @@ export interface PartClass {
   readonly file: PropertiesFile
   readonly properties: ReadonlyMap<string, PropertyEntry>
   readonly derived: ReadonlyMap<string, Derived>
+  readonly counts: ReadonlyMap<string, Count>
   readonly limits: ReadonlyMap<string, LimitEntry>
   readonly rules: readonly Rule[]
 }

@@ -68,6 +68,11 @@ function checkPart(book: Rulebook, cls: PartClass): readonly Fault[] {
       }
     }
   }
+  for (const [name, { part, that }] of cls.counts) {
+    if (!book.parts.has(part)) faults.push(unknown(pointer(path, 'counts', name, 'part'), 'part', part, book.parts.keys()))
+    if (typeof that === 'object' && !book.rules.has(that.rule))
+      faults.push(unknown(pointer(path, 'counts', name, 'that'), 'rule', that.rule, book.rules.keys()))
+  }
   for (const [id, procedure] of Object.entries(cls.file.procedures)) {
     for (const [name, answer] of Object.entries(procedure.answers)) {
       const entry = cls.properties.get(name)

@@ -24,6 +24,8 @@ export function factKindOf(parts: ReadonlyMap<string, PartClass>, from: string, 
         return { form: 'quantity', kind: property.kind }
     }
   }
+  const count = cls?.counts.get(own)
+  if (count !== undefined) return { form: 'quantity', kind: count.as === 'share' ? 'ratio' : 'count' }
   const derived = cls?.derived.get(own)
   const formula = derived === undefined ? undefined : FORMULAS.get(derived.formula)
   return formula === undefined ? undefined : { form: 'quantity', kind: formula.output.kind }

@@ -135,6 +135,7 @@ function partsFrom(
       file,
       properties: new Map(Object.entries(file.properties).map(([name, property]) => [name, entryOf(path, name, property, faults)])),
       derived: new Map(Object.entries(file.derived)),
+      counts: new Map(Object.entries(file.counts)),
       limits: new Map(Object.entries(own?.limits ?? {}).map(([id, limit]) => [id, limitOf(`${file.part}/limits.json`, id, limit, faults)])),
       rules: [...rules.values()].filter((r) => r.id.startsWith(`${file.part}.`)).sort((a, b) => (a.id < b.id ? -1 : 1)),
     })

@@ -8,7 +8,7 @@ export type FactKey = `${string}:${string}@${string}`
 export const factKey = (part: string, name: string, at: string): FactKey => `${part}:${name}@${at}`
 
 /** Where a known fact comes from. */
-export type Origin = 'finding' | 'looked over' | 'build' | 'engine sheet' | 'card' | 'computed' | 'position'
+export type Origin = 'finding' | 'looked over' | 'build' | 'engine sheet' | 'card' | 'computed' | 'counted' | 'position'
 
 /** One reading of a quantity: value and standard uncertainty in kept units, and the interval that the shop's confidence spans. */
 export interface Reading {

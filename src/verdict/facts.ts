@@ -3,6 +3,7 @@ import { FORMULAS } from '../compute/registry.ts'
 import { interval } from '../quantity/compare.ts'
 import type { Measure } from '../quantity/measure.ts'
 import type { PartClass, Rulebook } from '../rulebook/book.ts'
+import type { Count } from '../rulebook/schema/properties.ts'
 import { ENGINE, portOf, sameSpot } from '../rulebook/positions.ts'
 import { literalMeasure } from '../rulebook/literal.ts'
 import type { Facts } from './condition.ts'
@@ -26,6 +27,7 @@ export class JobFacts {
   readonly #found = new Map<FactKey, EnteredFinding>()
   readonly #known = new Map<FactKey, Fact>()
   readonly #asking = new Set<FactKey>()
+  #counter: (count: Count) => { readonly certain: number; readonly of: number } = () => ({ certain: 0, of: 0 })
   /** Formulas consulted, "tip-stock-left@1". */
   readonly formulas = new Set<string>()
 
@@ -102,6 +104,8 @@ export class JobFacts {
     const cls = this.#book.parts.get(part)
     const found = this.#found.get(key)
     if (found !== undefined) return this.#fromFinding(found, part, name, key)
+    const count = cls?.counts.get(name)
+    if (count !== undefined) return this.#count(count)
     const derived = cls?.derived.get(name)
     if (derived !== undefined) return this.#compute(derived, part, at)
     const unstated = unstatedChoices(this.#book, this.#sheet, 'facts', part, name)
@@ -111,6 +115,23 @@ export class JobFacts {
         unstated.map((choice) => factKey('job', choice, ENGINE)),
       )
     return this.#fromSheet(cls, part, name, at) ?? missing('missing', [key])
+  }
+
+  /** Who counts positions over their verdicts; set by whoever judges, since facts come before verdicts. */
+  countBy(counter: (count: Count) => { readonly certain: number; readonly of: number }): void {
+    this.#counter = counter
+  }
+
+  #count(count: Count): Fact {
+    const { certain, of } = this.#counter(count)
+    const value = count.as === 'number' ? certain : of === 0 ? 0 : certain / of
+    return {
+      state: 'known',
+      form: 'quantity',
+      kind: count.as === 'share' ? 'ratio' : 'count',
+      readings: [this.#reading({ value, u: 0 }, true)],
+      origin: 'counted',
+    }
   }
 
   #fromFinding(found: EnteredFinding, part: string, name: string, key: FactKey): Fact {

@@ -1,4 +1,5 @@
-import { ENGINE, positionsOf } from '../rulebook/positions.ts'
+import { ENGINE, portOf, positionsOf } from '../rulebook/positions.ts'
+import type { Count } from '../rulebook/schema/properties.ts'
 import type { CompiledBook, CompiledRule } from './compiled.ts'
 import { dispositionOf } from './disposition.ts'
 import type { EnteredSheet } from './entered.ts'
@@ -44,6 +45,7 @@ export interface JudgeOptions {
 export async function judge(book: CompiledBook, sheet: EnteredSheet, shop: ShopLayer, options: JudgeOptions): Promise<Judgement> {
   const facts = new JobFacts(book.book, sheet, shop)
   const outcomes = new Outcomes(book, sheet.engine, facts, firstConditions(facts))
+  facts.countBy((count) => countOf(book, sheet, outcomes, count))
   const z = book.book.confidence.quantiles[shop.confidence] ?? 0
   const subjects = subjectsOf(book, sheet, facts, outcomes, options.promised ?? [])
 
@@ -192,6 +194,27 @@ function subjectsOf(
     for (const at of positionsOf(sheet.engine, cls.place)) if (wanted.has(`${part}@${at}`)) subjects.push({ about: part, part, at })
   }
   return subjects
+}
+
+/** Positions of a part with findings that certainly stand so, of all that the engine has. */
+function countOf(
+  book: CompiledBook,
+  sheet: EnteredSheet,
+  outcomes: Outcomes,
+  count: Count,
+): { readonly certain: number; readonly of: number } {
+  const place = book.book.parts.get(count.part)?.place ?? 'engine'
+  const all = positionsOf(sheet.engine, place).filter((at) => count.port === undefined || portOf(at) === count.port)
+  const seen = new Set(sheet.findings.filter((f) => f.part === count.part).map((f) => f.at))
+  const rules = book.about.get(count.part) ?? []
+  const stands = (at: string): boolean => {
+    if (typeof count.that === 'object') {
+      const rule = book.rules.get(count.that.rule)
+      return rule !== undefined && outcomes.of(rule, at).answer === 'met'
+    }
+    return dispositionOf(rules.map((rule) => outcomes.of(rule, at))) === 'replace'
+  }
+  return { certain: all.filter((at) => seen.has(at) && stands(at)).length, of: all.length }
 }
 
 /** A set-level subject is judged when one of its rules is met, or a build choice that its rules read was stated. */

@@ -1,5 +1,5 @@
 import * as z from 'zod'
-import { $schema, factName, id, limitName, propertyName, quantityKind, sentence, typedValue } from './words.ts'
+import { $schema, factName, id, limitName, propertyName, quantityKind, ruleId, sentence, typedValue } from './words.ts'
 
 /** Where a part sits: at each valve, at each cylinder, on each head, or once for the engine (the job's own choices too). */
 export const place = z.enum(['valve', 'cylinder', 'head', 'engine'])
@@ -59,6 +59,19 @@ const derived = z.strictObject({
 })
 export type Derived = z.infer<typeof derived>
 
+/**
+ * How many positions of a part certainly stand so: replaced by their own verdict, or with a rule met. What may still turn
+ * out so is not counted. As a share it is of all positions of that part (and port) on the engine.
+ */
+const count = z.strictObject({
+  label: sentence,
+  part: id,
+  port: z.enum(['intake', 'exhaust']).optional(),
+  that: z.union([z.literal('replaced'), z.strictObject({ rule: ruleId })]),
+  as: z.enum(['number', 'share']).default('number'),
+})
+export type Count = z.infer<typeof count>
+
 /** One look by a named procedure that answers several visual properties at once: "looked over, nothing found". */
 const procedure = z.strictObject({
   says: sentence,
@@ -76,6 +89,8 @@ export const propertiesFile = z.strictObject({
   said: z.array(z.string()).default([]),
   properties: z.record(propertyName, property),
   derived: z.record(propertyName, derived).default({}),
+  /** The job's only: counts over the parts' own verdicts, for rules about sets. */
+  counts: z.record(propertyName, count).default({}),
   procedures: z.record(z.string(), procedure).default({}),
   /** Operations that every kept part gets (a sound tip is still dressed); no recondition by themselves. */
   routine: z.array(id).default([]),
