@@ -77,14 +77,14 @@ export type Applied = { readonly ok: true; readonly value: number; readonly u: n
 
 interface Definition<Name extends string> extends Described<Name> {
   readonly evaluate: (x: Values<Name>) => Evaluated<Name>
-  readonly refuses?: (x: Values<Name>) => string | undefined
+  readonly refuses?: (x: Values<NoInfer<Name>>) => string | undefined
 }
 
 interface GroupDefinition<Name extends string> extends Described<Name> {
   readonly fewest: number
   readonly most: number
   readonly evaluate: (x: Lists<Name>) => EvaluatedGroup<Name>
-  readonly refuses?: (x: Lists<Name>) => string | undefined
+  readonly refuses?: (x: Lists<NoInfer<Name>>) => string | undefined
 }
 
 function holdsAll<Name extends string>(x: Values, names: readonly Name[]): x is Values<Name> {

@@ -58,3 +58,34 @@ export const heightWithShim = formula({
   output: { kind: 'length', says: 'installed height with the shims in' },
   evaluate: (x) => ({ value: x['installed-height'] - x.shim, partials: { 'installed-height': 1, shim: -1 } }),
 })
+
+/** Installed height once the valve has sunk: sum of two lengths, mm. Work on seat and face lets the retainer rise by the whole sink. */
+export const installedHeightAfterSink = formula({
+  id: 'installed-height-after-sink',
+  version: 1,
+  says: 'Installed height after the work = installed height before + total sink of the valve.',
+  source: 'Plane geometry along the valve’s axis; common practice.',
+  inputs: {
+    'installed-height': INSTALLED,
+    sink: { kind: 'length', says: 'total sink of the valve, from seat and face together', least: 0, most: 10 },
+  },
+  output: { kind: 'length', says: 'installed height after the work' },
+  evaluate: (x) => ({ value: x['installed-height'] + x.sink, partials: { 'installed-height': 1, sink: 1 } }),
+})
+
+/** Shim that brings an installed height down to the specified one: difference of two lengths, mm. Negative: it is too low already, and no shim helps. */
+export const shimNeeded = formula({
+  id: 'shim-needed',
+  version: 1,
+  says: 'Shim needed = installed height − specified installed height.',
+  source: 'Definition (a difference); common practice.',
+  inputs: {
+    'installed-height': INSTALLED,
+    'specified-height': { ...INSTALLED, says: 'installed height that is specified' },
+  },
+  output: { kind: 'length', says: 'total thickness of shim that brings the height to the figure' },
+  evaluate: (x) => ({
+    value: x['installed-height'] - x['specified-height'],
+    partials: { 'installed-height': 1, 'specified-height': -1 },
+  }),
+})

@@ -125,3 +125,22 @@ export const freeLengthLoss = formula({
     }
   },
 })
+
+/** Load that a spring loses when it stands taller: force = rate × length, N. Straight-line springs. Negative distance: it stands lower and gains. */
+export const loadLost = formula({
+  id: 'load-lost',
+  version: 1,
+  says: 'Load lost = spring rate × distance by which the spring stands taller.',
+  source: 'Hooke’s law, as in any machine-design text.',
+  inputs: {
+    rate: rate('spring rate'),
+    distance: {
+      kind: 'length',
+      says: 'how much taller the spring stands, such as the sink of the valve less the shim',
+      least: -20,
+      most: 20,
+    },
+  },
+  output: { kind: 'force', says: 'load lost' },
+  evaluate: (x) => ({ value: x.rate * x.distance, partials: { rate: x.distance, distance: x.rate } }),
+})

@@ -1,12 +1,14 @@
 import * as fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { apply } from '../../src/compute/formula.ts'
-import { FORMULAS } from '../../src/compute/registry.ts'
+import type { Formula } from '../../src/compute/formula.ts'
+import { FORMULAS, formulaNamed } from '../../src/compute/registry.ts'
 import type { QuantityKind } from '../../src/quantity/measure.ts'
 import { inRange, rangeOf, sensible } from './lattice.ts'
 
-const measures = (x: Record<string, number>, u: (name: string) => number) =>
-  Object.fromEntries(Object.entries(x).map(([name, value]) => [name, { value, u: u(name) }]))
+/** Every value with that doubt; counts have none. */
+const measures = (formula: Formula, x: Record<string, number>, u: (name: string) => number) =>
+  Object.fromEntries(Object.entries(x).map(([name, value]) => [name, { value, u: formula.inputs[name]?.whole === true ? 0 : u(name) }]))
 
 /** How a kept unit grows when the unit of length is divided by `l` and the unit of force by `f`. */
 const SCALE: Partial<Record<QuantityKind, (l: number, f: number) => number>> = {
@@ -16,6 +18,11 @@ const SCALE: Partial<Record<QuantityKind, (l: number, f: number) => number>> = {
   torque: (l, f) => l * f,
   area: (l) => l * l,
   stress: (l, f) => f / (l * l),
+  volume: (l) => l * l * l,
+  mass: (l, f) => f / l,
+  flow: (l) => l * l * l,
+  angle: () => 1,
+  temperature: () => 1,
   ratio: () => 1,
   count: () => 1,
 }
@@ -25,25 +32,48 @@ const scaleOf = (kind: QuantityKind) => {
   return scale
 }
 
+/** Fits and constants of nature that hold in their own units only: their figures are checked in tests/published. */
+const OWN_UNITS = new Set([
+  'drain-flow@1',
+  'notch-factor-heywood@1',
+  'notch-factor-neuber@1',
+  'pool-level-double-flow@1',
+  'pool-level-half-flow@1',
+  'pool-level@1',
+  'size-factor@1',
+  'surface-factor@1',
+])
+
 describe.each([...FORMULAS])('%s', (_key, formula) => {
   it('has a valid range for every input', () => {
     for (const input of Object.values(formula.inputs)) expect(rangeOf(input).span).toBeGreaterThan(0)
   })
 
-  it('gives the sensitivities that a central difference finds', () => {
+  it('gives the sensitivities that a finite difference finds', () => {
     fc.assert(
       fc.property(sensible(formula), (x) => {
         const { value, partials } = formula.evaluate(x)
         expect(Object.keys(partials).sort()).toEqual(Object.keys(formula.inputs).sort())
         for (const [name, input] of Object.entries(formula.inputs)) {
+          const partial = partials[name] ?? Number.NaN
+          if (input.whole === true) {
+            expect(partial).toBe(0)
+            continue
+          }
           const { span } = rangeOf(input)
           const at = x[name] ?? Number.NaN
-          const up = at + span * 1e-7
-          const down = at - span * 1e-7
-          const slope = (formula.evaluate({ ...x, [name]: up }).value - formula.evaluate({ ...x, [name]: down }).value) / (up - down)
-          const partial = partials[name] ?? Number.NaN
-          const scale = Math.max(Math.abs(slope), Math.abs(value) / span)
-          expect(Math.abs(partial - slope), `∂/∂${name}: ${String(partial)} against ${String(slope)}`).toBeLessThanOrEqual(1e-6 * scale)
+          const step = span * 1e-7
+          const of = (moved: number): number => formula.evaluate({ ...x, [name]: moved }).value
+          const [up, down] = [(of(at + step) - value) / step, (value - of(at - step)) / step]
+          const central = (of(at + step) - of(at - step)) / (at + step - (at - step))
+          const scale = Math.max(Math.abs(partial), Math.abs(value) / span)
+          // Where a formula has a corner (the larger of two, the branches of a fit), the slope to one side must be the one given.
+          const corner = Math.abs(up - down) > 1e-3 * scale
+          // The last term is the rounding of formulas that take their value from 1: chances, factors.
+          const off = corner ? Math.min(Math.abs(partial - up), Math.abs(partial - down)) : Math.abs(partial - central)
+          expect(off, `∂/∂${name}: ${String(partial)} against ${String(central)}`).toBeLessThanOrEqual(
+            (corner ? 1e-3 : 1e-6) * scale + Number.EPSILON / step,
+          )
         }
       }),
     )
@@ -70,7 +100,7 @@ describe.each([...FORMULAS])('%s', (_key, formula) => {
     const idle = new Set(Object.keys(formula.inputs))
     for (const x of fc.sample(sensible(formula), 20)) {
       for (const [name, input] of Object.entries(formula.inputs)) {
-        const moved = formula.evaluate({ ...x, [name]: (x[name] ?? 0) + rangeOf(input).span / 7 })
+        const moved = formula.evaluate({ ...x, [name]: (x[name] ?? 0) + (input.whole === true ? 1 : rangeOf(input).span / 7) })
         if (moved.value !== formula.evaluate(x).value) idle.delete(name)
       }
     }
@@ -81,35 +111,22 @@ describe.each([...FORMULAS])('%s', (_key, formula) => {
     expect(() => formula.evaluate({})).toThrow(Object.keys(formula.inputs)[0])
   })
 
-  it('keeps its dimensions: other units of length and force give the same quantity', () => {
-    fc.assert(
-      fc.property(sensible(formula), fc.constantFrom(0.5, 2, 8), fc.constantFrom(0.25, 4), (x, l, f) => {
-        const scaled = Object.fromEntries(
-          Object.entries(formula.inputs).map(([name, input]) => [name, (x[name] ?? Number.NaN) * scaleOf(input.kind)(l, f)]),
-        )
-        const expected = formula.evaluate(x).value * scaleOf(formula.output.kind)(l, f)
-        // Powers of two only: scaling by them is exact in binary, so the figures must be equal and not merely close.
-        expect(formula.evaluate(scaled).value).toBe(expected)
-      }),
-    )
-  })
-
   it('is exact when its inputs are, and scales its doubt with theirs', () => {
     fc.assert(
       fc.property(sensible(formula), fc.constantFrom(2, 0.5, 16), (x, times) => {
         const exact = apply(
           formula,
-          measures(x, () => 0),
+          measures(formula, x, () => 0),
         )
         expect(exact).toEqual({ ok: true, value: formula.evaluate(x).value + 0, u: 0 })
         const doubt = (name: string) => (Math.abs(x[name] ?? 0) + 1) / 1024
-        const once = apply(formula, measures(x, doubt))
+        const once = apply(formula, measures(formula, x, doubt))
         const more = apply(
           formula,
-          measures(x, (name) => times * doubt(name)),
+          measures(formula, x, (name) => times * doubt(name)),
         )
         if (!once.ok || !more.ok) throw new Error('refused')
-        expect(once.u).toBeGreaterThan(0)
+        if (Object.values(formula.inputs).some((input) => input.whole !== true)) expect(once.u).toBeGreaterThan(0)
         expect(more.u).toBe(times * once.u)
         expect(once.value).toBe(exact.ok ? exact.value : Number.NaN)
       }),
@@ -121,12 +138,12 @@ describe.each([...FORMULAS])('%s', (_key, formula) => {
       fc.property(sensible(formula), (x) => {
         const all = apply(
           formula,
-          measures(x, () => 0.01),
+          measures(formula, x, () => 0.01),
         )
         const alone = Object.keys(formula.inputs).map((only) =>
           apply(
             formula,
-            measures(x, (name) => (name === only ? 0.01 : 0)),
+            measures(formula, x, (name) => (name === only ? 0.01 : 0)),
           ),
         )
         const us = alone.map((a) => (a.ok ? a.u : Number.NaN))
@@ -148,10 +165,11 @@ describe.each([...FORMULAS])('%s', (_key, formula) => {
           const input = formula.inputs[name]
           if (input === undefined) throw new Error(name)
           const { least, span } = rangeOf(input)
-          const beyond = low ? least - (span * k) / 1000 : least + span + (span * k) / 1000
+          const step = input.whole === true ? k : (span * k) / 1000
+          const beyond = low ? least - step : least + span + step
           const answer = apply(
             formula,
-            measures({ ...x, [name]: beyond }, () => 0),
+            measures(formula, { ...x, [name]: beyond }, () => 0),
           )
           if (answer.ok) throw new Error(`${name} = ${String(beyond)} was taken`)
           expect(answer.why).toContain(`“${name}”`)
@@ -159,5 +177,31 @@ describe.each([...FORMULAS])('%s', (_key, formula) => {
         },
       ),
     )
+  })
+})
+
+/** The same quantity after the units of length and force were made smaller, and what the formula then gives. Powers of two: exact in binary. */
+function scaledPair(formula: Formula, x: Record<string, number>, l: number, f: number): readonly [number, number] {
+  const scaled = Object.entries(formula.inputs).map(([name, input]) => [name, (x[name] ?? Number.NaN) * scaleOf(input.kind)(l, f)] as const)
+  return [formula.evaluate(x).value * scaleOf(formula.output.kind)(l, f), formula.evaluate(Object.fromEntries(scaled)).value]
+}
+
+describe('dimensions: other units of length and force give the same quantity', () => {
+  it.each([...FORMULAS].filter(([key]) => !OWN_UNITS.has(key)))('%s', (_key, formula) => {
+    fc.assert(
+      fc.property(sensible(formula), fc.constantFrom(0.5, 2, 8), fc.constantFrom(0.25, 4), (x, l, f) => {
+        // Scaling by powers of two is exact, so the figures must be equal and not merely close.
+        const [expected, given] = scaledPair(formula, x, l, f)
+        expect(given).toBe(expected)
+      }),
+    )
+  })
+
+  it.each([...OWN_UNITS])('%s is listed as holding in its own units, and does', (key) => {
+    const formula = formulaNamed(key)
+    for (const x of fc.sample(sensible(formula), 20)) {
+      const [expected, given] = scaledPair(formula, x, 8, 4)
+      expect(given).not.toBe(expected)
+    }
   })
 })

@@ -11,13 +11,14 @@ export function rangeOf(input: FormulaInput): { least: number; span: number } {
 
 /**
  * Random values inside every input's valid range, on a lattice of a thousand steps, so that two values either are equal or
- * differ by enough for a finite difference to mean something.
+ * differ by enough for a finite difference to mean something. Counts are whole.
  */
 export function inRange(formula: Formula): fc.Arbitrary<Record<string, number>> {
   return fc.record(
     Object.fromEntries(
       Object.entries(formula.inputs).map(([name, input]) => {
         const { least, span } = rangeOf(input)
+        if (input.whole === true) return [name, fc.integer({ min: least, max: least + span })]
         return [name, fc.integer({ min: 1, max: STEPS - 1 }).map((k) => least + (span * k) / STEPS)]
       }),
     ),
