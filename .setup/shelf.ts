@@ -6,7 +6,7 @@ import { join, relative } from 'node:path'
 const root = new URL('..', import.meta.url).pathname
 const rules = join(root, 'rules')
 
-function filesUnder(folder) {
+function filesUnder(folder: string): readonly string[] {
   return readdirSync(folder)
     .sort()
     .flatMap((name) => {
@@ -15,14 +15,15 @@ function filesUnder(folder) {
     })
 }
 
-export function shelf() {
+/** The text of src/rulebook/shelf.ts, from what lies in rules/ now. */
+export function shelf(): string {
   const files = filesUnder(rules)
     .filter((path) => path.endsWith('.json'))
     .sort()
   const imports = files.map((path, i) => `import f${i} from '../../rules/${path}' with { type: 'json' }`)
   const entries = files.map((path, i) => `  '${path}': f${i},`)
   return [
-    '// Written by .setup/shelf.mjs (npm run generate); do not edit.',
+    '// Written by .setup/shelf.ts (npm run generate); do not edit.',
     ...imports,
     '',
     '/** Every file under rules/, by its path there. */',
