@@ -3,6 +3,7 @@ import { Hono } from 'hono'
 import type { DoorEnv } from './http/env.ts'
 import { guard, type Report } from './http/guards.ts'
 import { http } from './http/index.ts'
+import { pages } from './pages/index.ts'
 import { loadRulebook } from './rulebook/load.ts'
 import { FILES } from './rulebook/shelf.ts'
 import type { Database } from './store/database.ts'
@@ -43,7 +44,7 @@ export function createApp(service: Service, { report = console.error }: { readon
   const app = new Hono<DoorEnv>()
   guard(app, report)
   app.route('/', http(service))
-  // src/pages is mounted here.
+  app.route('/', pages(service))
   return app
 }
 

@@ -186,6 +186,15 @@ describe('round every route', () => {
     },
   )
 
+  it('the page at / is mounted, and keeps the policy that it sets itself', async () => {
+    const { status, headers } = await house.app.request('/')
+    expect([status, headers.get('content-type')]).toEqual([200, expect.stringMatching(/^text\/html/)])
+    expect(headers.get('content-security-policy')).toContain("form-action 'self'")
+    // Without a referrer a browser would not name its origin with a form either.
+    expect(headers.get('referrer-policy')).toBe('same-origin')
+    expect(headers.get('x-frame-options')).toBe('DENY')
+  })
+
   it('a request id that is safe is taken over, another is not', async () => {
     const id = async (given: string): Promise<string | null> =>
       (await house.app.request('/healthz', { headers: { 'x-request-id': given } })).headers.get('x-request-id')

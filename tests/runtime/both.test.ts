@@ -102,6 +102,7 @@ const SMOKE: readonly [name: string, path: string, init: () => RequestInit][] = 
   ['health', '/healthz', () => ({})],
   ['the vocabulary', '/v1/vocabulary', () => ({})],
   ['the rulebook', '/v1/rulebook', () => ({})],
+  ['the page', '/', () => ({})],
   ['one rule', '/v1/rulebook/rules/rocker-stud.groove-condemns', () => ({})],
   ['no such rule', '/v1/rulebook/rules/none', () => ({})],
   ['what a code means', '/problems/values-disagree', () => ({})],
