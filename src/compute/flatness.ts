@@ -33,6 +33,12 @@ function tilted(columns: readonly (readonly number[])[], z: readonly number[]): 
     : undefined
 }
 
+/** Several readings at one place say nothing of shape: so many different places there must be. */
+function tooFewPlaces(columns: readonly (readonly number[])[], fewest: number): string | undefined {
+  const places = new Set((columns[0] ?? []).map((_, i) => columns.map((column) => String(column[i])).join(' ')))
+  return places.size < fewest ? `readings at ${String(places.size)} different places are too few; it takes ${String(fewest)}.` : undefined
+}
+
 /** Points that all lie on one line, near enough, carry no plane: their spread across that line is as nothing beside that along it. */
 function onOneLine(x: readonly number[], y: readonly number[]): boolean {
   const mean = (list: readonly number[]): number => list.reduce((sum, v) => sum + v, 0) / list.length
@@ -62,8 +68,10 @@ export const flatnessMinimumZone = groupFormula({
   most: 200,
   output: { kind: 'length', says: 'flatness, minimum zone' },
   evaluate: ({ x, y, z }) => zoneOf(['x', 'y'], [x, y], z),
-  refuses: ({ x, y, z }) =>
-    onOneLine(x, y) ? 'the points of “x” and “y” lie on one line, and that shows straightness, not flatness.' : tilted([x, y], z),
+  refuses: ({ x, y, z }) => {
+    if (onOneLine(x, y)) return 'the points of “x” and “y” lie on one line, and that shows straightness, not flatness.'
+    return tooFewPlaces([x, y], 4) ?? tilted([x, y], z)
+  },
 })
 
 /** Straightness along one line of readings: distance of the two closest parallel lines that hold all of them, mm. At least three. Doubt as above. */
@@ -77,5 +85,5 @@ export const straightnessMinimumZone = groupFormula({
   most: 200,
   output: { kind: 'length', says: 'straightness, minimum zone' },
   evaluate: ({ x, z }) => zoneOf(['x'], [x], z),
-  refuses: ({ x, z }) => (Math.max(...x) === Math.min(...x) ? 'the points of “x” are all at one place.' : tilted([x], z)),
+  refuses: ({ x, z }) => tooFewPlaces([x], 3) ?? tilted([x], z),
 })

@@ -38,7 +38,8 @@ function closestPlane(columns: readonly Scaled[], heights: readonly number[]): r
   const constraints: Record<string, { min: number } | { max: number }> = {}
   const variables: Record<string, Record<string, number>> = { t: { cost: 1 } }
   const add = (variable: string, row: string, coefficient: number): void => {
-    variables[variable] = { ...variables[variable], [row]: coefficient }
+    const named = (variables[variable] ??= {})
+    named[row] = coefficient
   }
   for (const [i, height] of heights.entries()) {
     const [above, below] = [`above${String(i)}`, `below${String(i)}`]

@@ -2,6 +2,7 @@ import * as fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { apply, formula } from '../../src/compute/formula.ts'
 import { netLift } from '../../src/compute/lift.ts'
+import { chanceRestSound } from '../../src/compute/odds.ts'
 import { guideLengthLeft } from '../../src/compute/seal.ts'
 import { springLoadAtHeight, springRateFromLoads } from '../../src/compute/spring.ts'
 import { studTension } from '../../src/compute/stud.ts'
@@ -90,6 +91,13 @@ describe('apply', () => {
   it('refuses a result or a doubt that runs out of numbers', () => {
     expect(whyNot(apply(quotient, { a: exactly(1e300), b: exactly(1e-300) }))).toContain('no finite number')
     expect(whyNot(apply(quotient, { a: { value: 1, u: 1e300 }, b: exactly(1) }))).toContain('no finite number')
+  })
+
+  it('takes only whole counts, and none that doubts', () => {
+    const inputs = { bad: exactly(1), 'looked-at': exactly(16), rest: exactly(15) }
+    expect(apply(chanceRestSound, inputs).ok).toBe(true)
+    expect(whyNot(apply(chanceRestSound, { ...inputs, bad: exactly(1.5) }))).toContain('“bad” is 1.5')
+    expect(whyNot(apply(chanceRestSound, { ...inputs, bad: { value: 1, u: 0.5 } }))).toContain('“bad” is a count')
   })
 
   it('gives 0 and never −0', () => {
