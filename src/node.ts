@@ -1,9 +1,9 @@
 /** `npm start`: the service on Node. Settings come from the environment: PORT, HOST, DATABASE_URL, DATABASE_TOKEN. */
 import { serve, type ServerType } from '@hono/node-server'
 import { createApp } from './app.ts'
-import { demoAccess } from './demo-access.ts'
-import { greeting } from './greeting.ts'
-import { openService } from './node-service.ts'
+import { demoAccess } from './node/demo-access.ts'
+import { greeting } from './node/greeting.ts'
+import { openService } from './node/service.ts'
 import { Refused } from './quantity/fault.ts'
 import { StoreTrouble } from './store/trouble.ts'
 

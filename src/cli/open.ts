@@ -1,10 +1,10 @@
 import { fileURLToPath } from 'node:url'
-import { demoAccess } from '../demo-access.ts'
-import { DEFAULT_DATABASE_URL, openService } from '../node-service.ts'
+import quarryLane from '../../examples/quarry-lane.json' with { type: 'json' }
+import { DEFAULT_DATABASE_URL, openService } from '../node/service.ts'
 import { Refused } from '../quantity/fault.ts'
 import { shops, type Shop } from '../store/shops.ts'
 import { guarded } from '../store/trouble.ts'
-import { hasNoShop } from '../usecases/demo-shop.ts'
+import { hasNoShop, loadDemoShop, readDemoShop } from '../usecases/demo-shop.ts'
 import type { Service } from '../usecases/service.ts'
 import { Ended, EXIT } from './exit.ts'
 
@@ -25,9 +25,10 @@ export interface OpenShop {
  * @throws Ended when the shop is not there or must be named; Refused and StoreTrouble as the database does
  */
 export async function openShop(env: NodeJS.ProcessEnv, named: string | undefined): Promise<OpenShop> {
-  const { service, url } = await opened(env)
+  const { service } = await opened(env)
   try {
-    if (await hasNoShop(service)) await demoAccess(service, url)
+    // Its key stays unknown: the command speaks for a shop without one, and `npm start` draws another to show.
+    if (await hasNoShop(service)) await loadDemoShop(service, readDemoShop(service, quarryLane))
     return { service, shop: await shopFor(service, named) }
   } catch (error) {
     service.db.close()
@@ -39,10 +40,18 @@ async function opened(env: NodeJS.ProcessEnv): ReturnType<typeof openService> {
   try {
     return await openService({ ...env, DATABASE_URL: env['DATABASE_URL'] || OWN_DATABASE })
   } catch (error) {
-    // A URL that can't be used is trouble with the database, not with the sheet.
-    if (error instanceof Refused) throw new Ended(EXIT.database, error.faults.map((f) => `${f.says} ${f.mend}`).join(' '))
+    if (error instanceof Refused) throw new Ended(...notOpened(error))
     throw error
   }
+}
+
+/** What can't be opened is no fault of the sheet: it is the database's URL, or the rulebook of this checkout. */
+function notOpened({ faults }: Refused): readonly [code: number, message: string] {
+  const [first] = faults
+  const said = first === undefined ? '' : `${first.says} ${first.mend}`
+  if (first?.pointer === '/DATABASE_URL') return [EXIT.database, said]
+  const more = faults.length > 1 ? ` (and ${faults.length - 1} more faults)` : ''
+  return [EXIT.fault, `The rulebook of this checkout does not load: ${first?.pointer ?? ''}: ${said}${more}`]
 }
 
 async function shopFor(service: Service, named: string | undefined): Promise<Shop> {

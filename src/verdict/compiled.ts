@@ -2,29 +2,14 @@ import type { PartClass, Rulebook } from '../rulebook/book.ts'
 import { literalMeasure } from '../rulebook/literal.ts'
 import { factKindOf } from '../rulebook/fact-kind.ts'
 import type { Rule } from '../rulebook/schema/rule.ts'
+import type { CompiledRule, RuleKind } from './compiled-rule.ts'
 import { leavesOf } from './condition-leaves.ts'
 import { compile, type Compiled, type Literals, type SafeSide } from './condition.ts'
 import { linesOf, promiseId, promisesOf } from './promised.ts'
 import { prepareSecondOpinion, type Question, type SecondOpinion } from './second-opinion.ts'
 
-/** What a rule does when it is met. */
-export type RuleKind = 'condemns' | 'restores' | 'check' | 'advises' | 'promise'
 export const kindOf = (rule: Rule): RuleKind =>
   'condemns' in rule.then ? 'condemns' : 'restores' in rule.then ? 'restores' : 'check' in rule.then ? 'check' : 'advises'
-
-export interface CompiledRule {
-  readonly rule: Rule
-  readonly kind: RuleKind
-  /** The part whose facts the rule reads by bare names: its class, "job" for job rules. */
-  readonly part: string
-  readonly appliesWhen?: Compiled
-  readonly wakes?: Compiled
-  readonly when: Compiled
-  /** Bare facts of its own part that its `when` names: one of them entered wakes a dormant rule. */
-  readonly ownFacts: readonly string[]
-  /** Rules that may open it: their ids. */
-  readonly openers: readonly string[]
-}
 
 /** A rulebook ready to judge: every condition compiled for both interpreters, once per edition. */
 export interface CompiledBook {
@@ -110,3 +95,5 @@ function literalsOf(book: Rulebook, cls: PartClass): Literals {
     return kind?.form === 'quantity' ? literalMeasure(leaf.value, kind.kind) : undefined
   }
 }
+
+export type { CompiledRule, RuleKind }

@@ -1,6 +1,6 @@
 import { compile, type Literals } from './condition.ts'
 import { leavesOf } from './condition-leaves.ts'
-import type { CompiledRule } from './compiled.ts'
+import type { CompiledRule } from './compiled-rule.ts'
 import type { Rule } from '../rulebook/schema/rule.ts'
 
 /** A line of `provided` on the work order that returned work is checked against. */

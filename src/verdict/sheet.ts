@@ -53,6 +53,7 @@ export function sheetFromText(text: string): Sheet {
   let json: unknown
   try {
     assertShallow(text)
+    assertNoPrototype(text)
     json = parse(text)
   } catch (error) {
     if (error instanceof Refused) throw error
@@ -113,6 +114,13 @@ const fieldsAt = (path: readonly (string | number)[]): string =>
       ? ["the job's build choices"]
       : Object.keys(sheetSchema.shape).filter((k) => k !== '$schema')
   ).join(', ')
+
+/** A key that JavaScript takes for an object's prototype would vanish without a word. */
+function assertNoPrototype(text: string): void {
+  if (/"(?:_|\\u005f){2}proto(?:_|\\u005f){2}"\s*:/i.test(text)) {
+    throw new Refused([fault('key-unknown', '', 'A sheet has no field "__proto__".', 'Take it out.')])
+  }
+}
 
 /** Refuses nesting before the parser recurses into it. */
 function assertShallow(text: string): void {

@@ -63,7 +63,7 @@ describe('what goes to workerd', () => {
 
   it('has the embedded client and the rooms of Node out of it, and the rules and migrations in it', () => {
     const paths = bundled()
-    for (const out of ['src/node.ts', 'src/node-service.ts', 'src/store/client.node.ts', 'src/cli/'])
+    for (const out of ['src/node.ts', 'src/node/', 'src/store/client.node.ts', 'src/cli/'])
       expect(
         paths.filter((p) => p.includes(out)),
         out,

@@ -4,7 +4,7 @@ import { request } from 'node:http'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { afterEach, beforeEach, describe, expect, it } from 'vitest'
-import { EXAMPLE_SHEET } from '../../src/greeting.ts'
+import { EXAMPLE_SHEET } from '../../src/node/greeting.ts'
 import { problemIn } from '../http/house.ts'
 import { freePort, run, type Started } from './process.ts'
 

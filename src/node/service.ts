@@ -1,8 +1,8 @@
 /** The service on Node, over an embedded libSQL file or a remote database: for the server and for the command. */
-import { createService } from './app.ts'
-import { openDatabase } from './store/client.node.ts'
-import { migrate } from './store/migrate.ts'
-import type { Service } from './usecases/service.ts'
+import { createService } from '../app.ts'
+import { openDatabase } from '../store/client.node.ts'
+import { migrate } from '../store/migrate.ts'
+import type { Service } from '../usecases/service.ts'
 
 /** Where the ledger lies when DATABASE_URL names no other place; relative to the working folder. */
 export const DEFAULT_DATABASE_URL = 'file:.data/witnessmark.db'

@@ -2,10 +2,10 @@
 import { chmod, mkdir, readFile, writeFile } from 'node:fs/promises'
 import { dirname, join } from 'node:path'
 import * as z from 'zod'
-import quarryLane from '../examples/quarry-lane.json' with { type: 'json' }
-import { shopOfKey } from './usecases/api-key.ts'
-import { anotherDemoKey, hasNoShop, loadDemoShop, readDemoShop, type DemoAccess } from './usecases/demo-shop.ts'
-import type { Service } from './usecases/service.ts'
+import quarryLane from '../../examples/quarry-lane.json' with { type: 'json' }
+import { shopOfKey } from '../usecases/api-key.ts'
+import { anotherDemoKey, hasNoShop, loadDemoShop, readDemoShop, type DemoAccess } from '../usecases/demo-shop.ts'
+import type { Service } from '../usecases/service.ts'
 
 /** Only its owner may read the file: it holds a key. */
 const OWNER_ONLY = 0o600
