@@ -1,4 +1,4 @@
-// Written by .setup/shelf.mjs (npm run generate); do not edit.
+// Written by .setup/shelf.ts (npm run generate); do not edit.
 import f0 from '../../rules/camshaft/lifters-spoiled.json' with { type: 'json' }
 import f1 from '../../rules/camshaft/lobes-spoiled.json' with { type: 'json' }
 import f2 from '../../rules/camshaft/looked-over.json' with { type: 'json' }
@@ -147,184 +147,156 @@ import f144 from '../../rules/rocker/track-off-centre.json' with { type: 'json' 
 import f145 from '../../rules/rocker/track-offset-measured.json' with { type: 'json' }
 import f146 from '../../rules/rocker/track-wide.json' with { type: 'json' }
 import f147 from '../../rules/rocker/true-running.json' with { type: 'json' }
-import f148 from '../../rules/sources/army-od1001.json' with { type: 'json' }
-import f149 from '../../rules/sources/army-tm-1-1500-204-23-1.json' with { type: 'json' }
-import f150 from '../../rules/sources/army-tm-1-1500-204-23-6.json' with { type: 'json' }
-import f151 from '../../rules/sources/army-tm-1-1500-204-23-9.json' with { type: 'json' }
-import f152 from '../../rules/sources/army-tm-10-3510-209-24.json' with { type: 'json' }
-import f153 from '../../rules/sources/army-tm-10-3930-621-34.json' with { type: 'json' }
-import f154 from '../../rules/sources/army-tm-10-3930-659-34.json' with { type: 'json' }
-import f155 from '../../rules/sources/army-tm-10-3930-671-24.json' with { type: 'json' }
-import f156 from '../../rules/sources/army-tm-5-1940-322-24.json' with { type: 'json' }
-import f157 from '../../rules/sources/army-tm-5-3805-255-14.json' with { type: 'json' }
-import f158 from '../../rules/sources/army-tm-5-3805-262-34.json' with { type: 'json' }
-import f159 from '../../rules/sources/army-tm-5-3805-298-23-2.json' with { type: 'json' }
-import f160 from '../../rules/sources/army-tm-5-3810-289-34.json' with { type: 'json' }
-import f161 from '../../rules/sources/army-tm-5-3810-295-34.json' with { type: 'json' }
-import f162 from '../../rules/sources/army-tm-5-3810-306-34.json' with { type: 'json' }
-import f163 from '../../rules/sources/army-tm-5-3820-256-24-5.json' with { type: 'json' }
-import f164 from '../../rules/sources/army-tm-5-4320-240-15.json' with { type: 'json' }
-import f165 from '../../rules/sources/army-tm-5-4320-300-14.json' with { type: 'json' }
-import f166 from '../../rules/sources/army-tm-5-6115-400-35.json' with { type: 'json' }
-import f167 from '../../rules/sources/army-tm-5-6115-593-34.json' with { type: 'json' }
-import f168 from '../../rules/sources/army-tm-55-1905-223-24-5.json' with { type: 'json' }
-import f169 from '../../rules/sources/army-tm-9-2320-260-34-1.json' with { type: 'json' }
-import f170 from '../../rules/sources/army-tm-9-2320-366-34-4.json' with { type: 'json' }
-import f171 from '../../rules/sources/army-tm-9-2815-255-24.json' with { type: 'json' }
-import f172 from '../../rules/sources/army-tm-9-4310-397-14.json' with { type: 'json' }
-import f173 from '../../rules/sources/army-tm-9-6115-604-34.json' with { type: 'json' }
-import f174 from '../../rules/sources/army-tm-9-8000.json' with { type: 'json' }
-import f175 from '../../rules/sources/clean-air-act.json' with { type: 'json' }
-import f176 from '../../rules/sources/memory.json' with { type: 'json' }
-import f177 from '../../rules/sources/navy-14329.json' with { type: 'json' }
-import f178 from '../../rules/sources/navy-engineman-2-broken-valves.json' with { type: 'json' }
-import f179 from '../../rules/sources/navy-navedtra-14076.json' with { type: 'json' }
-import f180 from '../../rules/sources/normal-quantiles.json' with { type: 'json' }
-import f181 from '../../rules/sources/osha-abrasive-wheels.json' with { type: 'json' }
-import f182 from '../../rules/sources/osha-asbestos.json' with { type: 'json' }
-import f183 from '../../rules/sources/osha-beryllium.json' with { type: 'json' }
-import f184 from '../../rules/sources/osha-lead.json' with { type: 'json' }
-import f185 from '../../rules/sources/practice-air-held-valves.json' with { type: 'json' }
-import f186 from '../../rules/sources/practice-cam-change.json' with { type: 'json' }
-import f187 from '../../rules/sources/practice-camshaft-look.json' with { type: 'json' }
-import f188 from '../../rules/sources/practice-charred-seals.json' with { type: 'json' }
-import f189 from '../../rules/sources/practice-coil-bind.json' with { type: 'json' }
-import f190 from '../../rules/sources/practice-crack-test.json' with { type: 'json' }
-import f191 from '../../rules/sources/practice-first-run.json' with { type: 'json' }
-import f192 from '../../rules/sources/practice-flat-tappet-change.json' with { type: 'json' }
-import f193 from '../../rules/sources/practice-flat-tappet-loads.json' with { type: 'json' }
-import f194 from '../../rules/sources/practice-gas-isolation.json' with { type: 'json' }
-import f195 from '../../rules/sources/practice-gas-seats.json' with { type: 'json' }
-import f196 from '../../rules/sources/practice-guide-clearance.json' with { type: 'json' }
-import f197 from '../../rules/sources/practice-guide-fit.json' with { type: 'json' }
-import f198 from '../../rules/sources/practice-guide-measuring.json' with { type: 'json' }
-import f199 from '../../rules/sources/practice-guide-plate.json' with { type: 'json' }
-import f200 from '../../rules/sources/practice-guide-repair.json' with { type: 'json' }
-import f201 from '../../rules/sources/practice-guide-tops.json' with { type: 'json' }
-import f202 from '../../rules/sources/practice-hot-parts.json' with { type: 'json' }
-import f203 from '../../rules/sources/practice-keeper-groove.json' with { type: 'json' }
-import f204 from '../../rules/sources/practice-keepers.json' with { type: 'json' }
-import f205 from '../../rules/sources/practice-leak-tests.json' with { type: 'json' }
-import f206 from '../../rules/sources/practice-limits-of-advice.json' with { type: 'json' }
-import f207 from '../../rules/sources/practice-missed-cracks.json' with { type: 'json' }
-import f208 from '../../rules/sources/practice-oil-pump-look.json' with { type: 'json' }
-import f209 from '../../rules/sources/practice-order-of-work.json' with { type: 'json' }
-import f210 from '../../rules/sources/practice-pump-seals.json' with { type: 'json' }
-import f211 from '../../rules/sources/practice-retainer-seal-room.json' with { type: 'json' }
-import f212 from '../../rules/sources/practice-rocker-fit.json' with { type: 'json' }
-import f213 from '../../rules/sources/practice-rocker-lift.json' with { type: 'json' }
-import f214 from '../../rules/sources/practice-seal-kinds.json' with { type: 'json' }
-import f215 from '../../rules/sources/practice-seal-set.json' with { type: 'json' }
-import f216 from '../../rules/sources/practice-seal-spring-room.json' with { type: 'json' }
-import f217 from '../../rules/sources/practice-seal-test.json' with { type: 'json' }
-import f218 from '../../rules/sources/practice-seat-contact.json' with { type: 'json' }
-import f219 from '../../rules/sources/practice-seat-cutters.json' with { type: 'json' }
-import f220 from '../../rules/sources/practice-seat-inserts.json' with { type: 'json' }
-import f221 from '../../rules/sources/practice-seat-sink.json' with { type: 'json' }
-import f222 from '../../rules/sources/practice-seat-width.json' with { type: 'json' }
-import f223 from '../../rules/sources/practice-side-play.json' with { type: 'json' }
-import f224 from '../../rules/sources/practice-sodium-valves.json' with { type: 'json' }
-import f225 from '../../rules/sources/practice-soft-seats.json' with { type: 'json' }
-import f226 from '../../rules/sources/practice-special-valves.json' with { type: 'json' }
-import f227 from '../../rules/sources/practice-spring-fit.json' with { type: 'json' }
-import f228 from '../../rules/sources/practice-spring-height.json' with { type: 'json' }
-import f229 from '../../rules/sources/practice-spring-match.json' with { type: 'json' }
-import f230 from '../../rules/sources/practice-spring-test.json' with { type: 'json' }
-import f231 from '../../rules/sources/practice-springs-at-overhaul.json' with { type: 'json' }
-import f232 from '../../rules/sources/practice-stem-surface.json' with { type: 'json' }
-import f233 from '../../rules/sources/practice-stem-wear.json' with { type: 'json' }
-import f234 from '../../rules/sources/practice-stud-breakage.json' with { type: 'json' }
-import f235 from '../../rules/sources/practice-stud-groove.json' with { type: 'json' }
-import f236 from '../../rules/sources/practice-stud-in-boss.json' with { type: 'json' }
-import f237 from '../../rules/sources/practice-test-pressure.json' with { type: 'json' }
-import f238 from '../../rules/sources/practice-thread-chase.json' with { type: 'json' }
-import f239 from '../../rules/sources/practice-tip-allowance.json' with { type: 'json' }
-import f240 from '../../rules/sources/practice-tip-stand.json' with { type: 'json' }
-import f241 from '../../rules/sources/practice-titanium.json' with { type: 'json' }
-import f242 from '../../rules/sources/practice-valve-face.json' with { type: 'json' }
-import f243 from '../../rules/sources/practice-valve-head.json' with { type: 'json' }
-import f244 from '../../rules/sources/practice-valve-margin.json' with { type: 'json' }
-import f245 from '../../rules/sources/practice-valve-tip.json' with { type: 'json' }
-import f246 from '../../rules/sources/practice-wash-by-material.json' with { type: 'json' }
-import f247 from '../../rules/sources/sae-710356.json' with { type: 'json' }
-import f248 from '../../rules/sources/sae-871622.json' with { type: 'json' }
-import f249 from '../../rules/sources/sae-932780.json' with { type: 'json' }
-import f250 from '../../rules/sources/wang-1998-valve-seats.json' with { type: 'json' }
-import f251 from '../../rules/spring/bind-margin-kept.json' with { type: 'json' }
-import f252 from '../../rules/spring/binds.json' with { type: 'json' }
-import f253 from '../../rules/spring/bright-spots-ask.json' with { type: 'json' }
-import f254 from '../../rules/spring/damper-step.json' with { type: 'json' }
-import f255 from '../../rules/spring/free-length-kept.json' with { type: 'json' }
-import f256 from '../../rules/spring/height-shim.json' with { type: 'json' }
-import f257 from '../../rules/spring/height-short.json' with { type: 'json' }
-import f258 from '../../rules/spring/inside-smooth.json' with { type: 'json' }
-import f259 from '../../rules/spring/limits.json' with { type: 'json' }
-import f260 from '../../rules/spring/load-kept.json' with { type: 'json' }
-import f261 from '../../rules/spring/odd-one-out.json' with { type: 'json' }
-import f262 from '../../rules/spring/out-of-square.json' with { type: 'json' }
-import f263 from '../../rules/spring/properties.json' with { type: 'json' }
-import f264 from '../../rules/spring/stands-square.json' with { type: 'json' }
-import f265 from '../../rules/spring/sunk-too-far.json' with { type: 'json' }
-import f266 from '../../rules/spring/surface-fault.json' with { type: 'json' }
-import f267 from '../../rules/spring/surface-sound.json' with { type: 'json' }
-import f268 from '../../rules/spring/too-short.json' with { type: 'json' }
-import f269 from '../../rules/spring/weak.json' with { type: 'json' }
-import f270 from '../../rules/stem-seal/been-off.json' with { type: 'json' }
-import f271 from '../../rules/stem-seal/charred.json' with { type: 'json' }
-import f272 from '../../rules/stem-seal/failed.json' with { type: 'json' }
-import f273 from '../../rules/stem-seal/is-o-ring.json' with { type: 'json' }
-import f274 from '../../rules/stem-seal/is-positive.json' with { type: 'json' }
-import f275 from '../../rules/stem-seal/is-umbrella.json' with { type: 'json' }
-import f276 from '../../rules/stem-seal/properties.json' with { type: 'json' }
-import f277 from '../../rules/stem-seal/undisturbed.json' with { type: 'json' }
-import f278 from '../../rules/stem-seal/word-and-test-differ.json' with { type: 'json' }
-import f279 from '../../rules/valve/crack-found.json' with { type: 'json' }
-import f280 from '../../rules/valve/face-burned.json' with { type: 'json' }
-import f281 from '../../rules/valve/face-not-ground.json' with { type: 'json' }
-import f282 from '../../rules/valve/face-one-sided.json' with { type: 'json' }
-import f283 from '../../rules/valve/face-refaced.json' with { type: 'json' }
-import f284 from '../../rules/valve/face-stock-spent.json' with { type: 'json' }
-import f285 from '../../rules/valve/face-through-facing.json' with { type: 'json' }
-import f286 from '../../rules/valve/face-true.json' with { type: 'json' }
-import f287 from '../../rules/valve/face-trued.json' with { type: 'json' }
-import f288 from '../../rules/valve/face-untrue-not-ground.json' with { type: 'json' }
-import f289 from '../../rules/valve/filled-valve-hold.json' with { type: 'json' }
-import f290 from '../../rules/valve/filled-valve-mark.json' with { type: 'json' }
-import f291 from '../../rules/valve/head-cracked.json' with { type: 'json' }
-import f292 from '../../rules/valve/head-misshapen.json' with { type: 'json' }
-import f293 from '../../rules/valve/head-struck.json' with { type: 'json' }
-import f294 from '../../rules/valve/keeper-groove-holds.json' with { type: 'json' }
-import f295 from '../../rules/valve/keeper-groove-loose.json' with { type: 'json' }
-import f296 from '../../rules/valve/keeper-groove-worn.json' with { type: 'json' }
-import f297 from '../../rules/valve/limits.json' with { type: 'json' }
-import f298 from '../../rules/valve/looks-sound.json' with { type: 'json' }
-import f299 from '../../rules/valve/margin-enough.json' with { type: 'json' }
-import f300 from '../../rules/valve/margin-exhaust-thin.json' with { type: 'json' }
-import f301 from '../../rules/valve/margin-gone-after-facing.json' with { type: 'json' }
-import f302 from '../../rules/valve/margin-thin.json' with { type: 'json' }
-import f303 from '../../rules/valve/mushroom-before-drawing.json' with { type: 'json' }
-import f304 from '../../rules/valve/nitrided-not-ground.json' with { type: 'json' }
-import f305 from '../../rules/valve/properties.json' with { type: 'json' }
-import f306 from '../../rules/valve/stem-bent.json' with { type: 'json' }
-import f307 from '../../rules/valve/stem-in-size.json' with { type: 'json' }
-import f308 from '../../rules/valve/stem-necked.json' with { type: 'json' }
-import f309 from '../../rules/valve/stem-nicks-coated.json' with { type: 'json' }
-import f310 from '../../rules/valve/stem-nicks.json' with { type: 'json' }
-import f311 from '../../rules/valve/stem-plating-worn.json' with { type: 'json' }
-import f312 from '../../rules/valve/stem-runout-over.json' with { type: 'json' }
-import f313 from '../../rules/valve/stem-scored.json' with { type: 'json' }
-import f314 from '../../rules/valve/stem-undersize.json' with { type: 'json' }
-import f315 from '../../rules/valve/stem-wear-asks.json' with { type: 'json' }
-import f316 from '../../rules/valve/tip-broken.json' with { type: 'json' }
-import f317 from '../../rules/valve/tip-mushroomed.json' with { type: 'json' }
-import f318 from '../../rules/valve/tip-no-stock.json' with { type: 'json' }
-import f319 from '../../rules/valve/tip-not-ground.json' with { type: 'json' }
-import f320 from '../../rules/valve/tip-reground.json' with { type: 'json' }
-import f321 from '../../rules/valve/tip-soft.json' with { type: 'json' }
-import f322 from '../../rules/valve/tip-stands-low.json' with { type: 'json' }
-import f323 from '../../rules/valve/tip-stock.json' with { type: 'json' }
-import f324 from '../../rules/valve/tip-taken-over.json' with { type: 'json' }
-import f325 from '../../rules/valve/titanium-not-ground.json' with { type: 'json' }
+import f148 from '../../rules/sources/army-tm-1-1500-204-23-1.json' with { type: 'json' }
+import f149 from '../../rules/sources/army-tm-1-1500-204-23-6.json' with { type: 'json' }
+import f150 from '../../rules/sources/army-tm-1-1500-204-23-9.json' with { type: 'json' }
+import f151 from '../../rules/sources/army-tm-10-3510-209-24.json' with { type: 'json' }
+import f152 from '../../rules/sources/army-tm-10-3930-621-34.json' with { type: 'json' }
+import f153 from '../../rules/sources/army-tm-10-3930-659-34.json' with { type: 'json' }
+import f154 from '../../rules/sources/army-tm-10-3930-671-24.json' with { type: 'json' }
+import f155 from '../../rules/sources/army-tm-5-1940-322-24.json' with { type: 'json' }
+import f156 from '../../rules/sources/army-tm-5-3805-262-34.json' with { type: 'json' }
+import f157 from '../../rules/sources/army-tm-5-3805-298-23-2.json' with { type: 'json' }
+import f158 from '../../rules/sources/army-tm-5-3810-306-34.json' with { type: 'json' }
+import f159 from '../../rules/sources/army-tm-5-3820-256-24-5.json' with { type: 'json' }
+import f160 from '../../rules/sources/army-tm-9-2320-260-34-1.json' with { type: 'json' }
+import f161 from '../../rules/sources/army-tm-9-2320-366-34-4.json' with { type: 'json' }
+import f162 from '../../rules/sources/army-tm-9-4310-397-14.json' with { type: 'json' }
+import f163 from '../../rules/sources/army-tm-9-6115-604-34.json' with { type: 'json' }
+import f164 from '../../rules/sources/army-tm-9-8000.json' with { type: 'json' }
+import f165 from '../../rules/sources/clean-air-act.json' with { type: 'json' }
+import f166 from '../../rules/sources/memory.json' with { type: 'json' }
+import f167 from '../../rules/sources/navy-engineman-2-broken-valves.json' with { type: 'json' }
+import f168 from '../../rules/sources/navy-navedtra-14076.json' with { type: 'json' }
+import f169 from '../../rules/sources/normal-quantiles.json' with { type: 'json' }
+import f170 from '../../rules/sources/osha-abrasive-wheels.json' with { type: 'json' }
+import f171 from '../../rules/sources/osha-asbestos.json' with { type: 'json' }
+import f172 from '../../rules/sources/osha-beryllium.json' with { type: 'json' }
+import f173 from '../../rules/sources/osha-lead.json' with { type: 'json' }
+import f174 from '../../rules/sources/practice-air-held-valves.json' with { type: 'json' }
+import f175 from '../../rules/sources/practice-cam-change.json' with { type: 'json' }
+import f176 from '../../rules/sources/practice-camshaft-look.json' with { type: 'json' }
+import f177 from '../../rules/sources/practice-charred-seals.json' with { type: 'json' }
+import f178 from '../../rules/sources/practice-coil-bind.json' with { type: 'json' }
+import f179 from '../../rules/sources/practice-crack-test.json' with { type: 'json' }
+import f180 from '../../rules/sources/practice-first-run.json' with { type: 'json' }
+import f181 from '../../rules/sources/practice-flat-tappet-change.json' with { type: 'json' }
+import f182 from '../../rules/sources/practice-flat-tappet-loads.json' with { type: 'json' }
+import f183 from '../../rules/sources/practice-gas-isolation.json' with { type: 'json' }
+import f184 from '../../rules/sources/practice-guide-plate.json' with { type: 'json' }
+import f185 from '../../rules/sources/practice-guide-tops.json' with { type: 'json' }
+import f186 from '../../rules/sources/practice-hot-parts.json' with { type: 'json' }
+import f187 from '../../rules/sources/practice-keeper-groove.json' with { type: 'json' }
+import f188 from '../../rules/sources/practice-keepers.json' with { type: 'json' }
+import f189 from '../../rules/sources/practice-limits-of-advice.json' with { type: 'json' }
+import f190 from '../../rules/sources/practice-missed-cracks.json' with { type: 'json' }
+import f191 from '../../rules/sources/practice-oil-pump-look.json' with { type: 'json' }
+import f192 from '../../rules/sources/practice-order-of-work.json' with { type: 'json' }
+import f193 from '../../rules/sources/practice-pump-seals.json' with { type: 'json' }
+import f194 from '../../rules/sources/practice-retainer-seal-room.json' with { type: 'json' }
+import f195 from '../../rules/sources/practice-rocker-fit.json' with { type: 'json' }
+import f196 from '../../rules/sources/practice-rocker-lift.json' with { type: 'json' }
+import f197 from '../../rules/sources/practice-seal-kinds.json' with { type: 'json' }
+import f198 from '../../rules/sources/practice-seal-set.json' with { type: 'json' }
+import f199 from '../../rules/sources/practice-seal-spring-room.json' with { type: 'json' }
+import f200 from '../../rules/sources/practice-seal-test.json' with { type: 'json' }
+import f201 from '../../rules/sources/practice-sodium-valves.json' with { type: 'json' }
+import f202 from '../../rules/sources/practice-special-valves.json' with { type: 'json' }
+import f203 from '../../rules/sources/practice-spring-fit.json' with { type: 'json' }
+import f204 from '../../rules/sources/practice-spring-height.json' with { type: 'json' }
+import f205 from '../../rules/sources/practice-spring-match.json' with { type: 'json' }
+import f206 from '../../rules/sources/practice-spring-test.json' with { type: 'json' }
+import f207 from '../../rules/sources/practice-springs-at-overhaul.json' with { type: 'json' }
+import f208 from '../../rules/sources/practice-stem-surface.json' with { type: 'json' }
+import f209 from '../../rules/sources/practice-stem-wear.json' with { type: 'json' }
+import f210 from '../../rules/sources/practice-stud-breakage.json' with { type: 'json' }
+import f211 from '../../rules/sources/practice-stud-groove.json' with { type: 'json' }
+import f212 from '../../rules/sources/practice-stud-in-boss.json' with { type: 'json' }
+import f213 from '../../rules/sources/practice-test-pressure.json' with { type: 'json' }
+import f214 from '../../rules/sources/practice-thread-chase.json' with { type: 'json' }
+import f215 from '../../rules/sources/practice-tip-allowance.json' with { type: 'json' }
+import f216 from '../../rules/sources/practice-tip-stand.json' with { type: 'json' }
+import f217 from '../../rules/sources/practice-titanium.json' with { type: 'json' }
+import f218 from '../../rules/sources/practice-valve-face.json' with { type: 'json' }
+import f219 from '../../rules/sources/practice-valve-head.json' with { type: 'json' }
+import f220 from '../../rules/sources/practice-valve-margin.json' with { type: 'json' }
+import f221 from '../../rules/sources/practice-valve-tip.json' with { type: 'json' }
+import f222 from '../../rules/sources/practice-wash-by-material.json' with { type: 'json' }
+import f223 from '../../rules/spring/bind-margin-kept.json' with { type: 'json' }
+import f224 from '../../rules/spring/binds.json' with { type: 'json' }
+import f225 from '../../rules/spring/bright-spots-ask.json' with { type: 'json' }
+import f226 from '../../rules/spring/damper-step.json' with { type: 'json' }
+import f227 from '../../rules/spring/free-length-kept.json' with { type: 'json' }
+import f228 from '../../rules/spring/height-shim.json' with { type: 'json' }
+import f229 from '../../rules/spring/height-short.json' with { type: 'json' }
+import f230 from '../../rules/spring/inside-smooth.json' with { type: 'json' }
+import f231 from '../../rules/spring/limits.json' with { type: 'json' }
+import f232 from '../../rules/spring/load-kept.json' with { type: 'json' }
+import f233 from '../../rules/spring/odd-one-out.json' with { type: 'json' }
+import f234 from '../../rules/spring/out-of-square.json' with { type: 'json' }
+import f235 from '../../rules/spring/properties.json' with { type: 'json' }
+import f236 from '../../rules/spring/stands-square.json' with { type: 'json' }
+import f237 from '../../rules/spring/sunk-too-far.json' with { type: 'json' }
+import f238 from '../../rules/spring/surface-fault.json' with { type: 'json' }
+import f239 from '../../rules/spring/surface-sound.json' with { type: 'json' }
+import f240 from '../../rules/spring/too-short.json' with { type: 'json' }
+import f241 from '../../rules/spring/weak.json' with { type: 'json' }
+import f242 from '../../rules/stem-seal/been-off.json' with { type: 'json' }
+import f243 from '../../rules/stem-seal/charred.json' with { type: 'json' }
+import f244 from '../../rules/stem-seal/failed.json' with { type: 'json' }
+import f245 from '../../rules/stem-seal/is-o-ring.json' with { type: 'json' }
+import f246 from '../../rules/stem-seal/is-positive.json' with { type: 'json' }
+import f247 from '../../rules/stem-seal/is-umbrella.json' with { type: 'json' }
+import f248 from '../../rules/stem-seal/properties.json' with { type: 'json' }
+import f249 from '../../rules/stem-seal/undisturbed.json' with { type: 'json' }
+import f250 from '../../rules/stem-seal/word-and-test-differ.json' with { type: 'json' }
+import f251 from '../../rules/valve/crack-found.json' with { type: 'json' }
+import f252 from '../../rules/valve/face-burned.json' with { type: 'json' }
+import f253 from '../../rules/valve/face-not-ground.json' with { type: 'json' }
+import f254 from '../../rules/valve/face-one-sided.json' with { type: 'json' }
+import f255 from '../../rules/valve/face-refaced.json' with { type: 'json' }
+import f256 from '../../rules/valve/face-stock-spent.json' with { type: 'json' }
+import f257 from '../../rules/valve/face-through-facing.json' with { type: 'json' }
+import f258 from '../../rules/valve/face-true.json' with { type: 'json' }
+import f259 from '../../rules/valve/face-trued.json' with { type: 'json' }
+import f260 from '../../rules/valve/face-untrue-not-ground.json' with { type: 'json' }
+import f261 from '../../rules/valve/filled-valve-hold.json' with { type: 'json' }
+import f262 from '../../rules/valve/filled-valve-mark.json' with { type: 'json' }
+import f263 from '../../rules/valve/head-cracked.json' with { type: 'json' }
+import f264 from '../../rules/valve/head-misshapen.json' with { type: 'json' }
+import f265 from '../../rules/valve/head-struck.json' with { type: 'json' }
+import f266 from '../../rules/valve/keeper-groove-holds.json' with { type: 'json' }
+import f267 from '../../rules/valve/keeper-groove-loose.json' with { type: 'json' }
+import f268 from '../../rules/valve/keeper-groove-worn.json' with { type: 'json' }
+import f269 from '../../rules/valve/limits.json' with { type: 'json' }
+import f270 from '../../rules/valve/looks-sound.json' with { type: 'json' }
+import f271 from '../../rules/valve/margin-enough.json' with { type: 'json' }
+import f272 from '../../rules/valve/margin-exhaust-thin.json' with { type: 'json' }
+import f273 from '../../rules/valve/margin-gone-after-facing.json' with { type: 'json' }
+import f274 from '../../rules/valve/margin-thin.json' with { type: 'json' }
+import f275 from '../../rules/valve/mushroom-before-drawing.json' with { type: 'json' }
+import f276 from '../../rules/valve/nitrided-not-ground.json' with { type: 'json' }
+import f277 from '../../rules/valve/properties.json' with { type: 'json' }
+import f278 from '../../rules/valve/stem-bent.json' with { type: 'json' }
+import f279 from '../../rules/valve/stem-in-size.json' with { type: 'json' }
+import f280 from '../../rules/valve/stem-necked.json' with { type: 'json' }
+import f281 from '../../rules/valve/stem-nicks-coated.json' with { type: 'json' }
+import f282 from '../../rules/valve/stem-nicks.json' with { type: 'json' }
+import f283 from '../../rules/valve/stem-plating-worn.json' with { type: 'json' }
+import f284 from '../../rules/valve/stem-runout-over.json' with { type: 'json' }
+import f285 from '../../rules/valve/stem-scored.json' with { type: 'json' }
+import f286 from '../../rules/valve/stem-undersize.json' with { type: 'json' }
+import f287 from '../../rules/valve/stem-wear-asks.json' with { type: 'json' }
+import f288 from '../../rules/valve/tip-broken.json' with { type: 'json' }
+import f289 from '../../rules/valve/tip-mushroomed.json' with { type: 'json' }
+import f290 from '../../rules/valve/tip-no-stock.json' with { type: 'json' }
+import f291 from '../../rules/valve/tip-not-ground.json' with { type: 'json' }
+import f292 from '../../rules/valve/tip-reground.json' with { type: 'json' }
+import f293 from '../../rules/valve/tip-soft.json' with { type: 'json' }
+import f294 from '../../rules/valve/tip-stands-low.json' with { type: 'json' }
+import f295 from '../../rules/valve/tip-stock.json' with { type: 'json' }
+import f296 from '../../rules/valve/tip-taken-over.json' with { type: 'json' }
+import f297 from '../../rules/valve/titanium-not-ground.json' with { type: 'json' }
 
 /** Every file under rules/, by its path there. */
 export const FILES: Readonly<Record<string, unknown>> = {
@@ -476,182 +448,154 @@ export const FILES: Readonly<Record<string, unknown>> = {
   'rocker/track-offset-measured.json': f145,
   'rocker/track-wide.json': f146,
   'rocker/true-running.json': f147,
-  'sources/army-od1001.json': f148,
-  'sources/army-tm-1-1500-204-23-1.json': f149,
-  'sources/army-tm-1-1500-204-23-6.json': f150,
-  'sources/army-tm-1-1500-204-23-9.json': f151,
-  'sources/army-tm-10-3510-209-24.json': f152,
-  'sources/army-tm-10-3930-621-34.json': f153,
-  'sources/army-tm-10-3930-659-34.json': f154,
-  'sources/army-tm-10-3930-671-24.json': f155,
-  'sources/army-tm-5-1940-322-24.json': f156,
-  'sources/army-tm-5-3805-255-14.json': f157,
-  'sources/army-tm-5-3805-262-34.json': f158,
-  'sources/army-tm-5-3805-298-23-2.json': f159,
-  'sources/army-tm-5-3810-289-34.json': f160,
-  'sources/army-tm-5-3810-295-34.json': f161,
-  'sources/army-tm-5-3810-306-34.json': f162,
-  'sources/army-tm-5-3820-256-24-5.json': f163,
-  'sources/army-tm-5-4320-240-15.json': f164,
-  'sources/army-tm-5-4320-300-14.json': f165,
-  'sources/army-tm-5-6115-400-35.json': f166,
-  'sources/army-tm-5-6115-593-34.json': f167,
-  'sources/army-tm-55-1905-223-24-5.json': f168,
-  'sources/army-tm-9-2320-260-34-1.json': f169,
-  'sources/army-tm-9-2320-366-34-4.json': f170,
-  'sources/army-tm-9-2815-255-24.json': f171,
-  'sources/army-tm-9-4310-397-14.json': f172,
-  'sources/army-tm-9-6115-604-34.json': f173,
-  'sources/army-tm-9-8000.json': f174,
-  'sources/clean-air-act.json': f175,
-  'sources/memory.json': f176,
-  'sources/navy-14329.json': f177,
-  'sources/navy-engineman-2-broken-valves.json': f178,
-  'sources/navy-navedtra-14076.json': f179,
-  'sources/normal-quantiles.json': f180,
-  'sources/osha-abrasive-wheels.json': f181,
-  'sources/osha-asbestos.json': f182,
-  'sources/osha-beryllium.json': f183,
-  'sources/osha-lead.json': f184,
-  'sources/practice-air-held-valves.json': f185,
-  'sources/practice-cam-change.json': f186,
-  'sources/practice-camshaft-look.json': f187,
-  'sources/practice-charred-seals.json': f188,
-  'sources/practice-coil-bind.json': f189,
-  'sources/practice-crack-test.json': f190,
-  'sources/practice-first-run.json': f191,
-  'sources/practice-flat-tappet-change.json': f192,
-  'sources/practice-flat-tappet-loads.json': f193,
-  'sources/practice-gas-isolation.json': f194,
-  'sources/practice-gas-seats.json': f195,
-  'sources/practice-guide-clearance.json': f196,
-  'sources/practice-guide-fit.json': f197,
-  'sources/practice-guide-measuring.json': f198,
-  'sources/practice-guide-plate.json': f199,
-  'sources/practice-guide-repair.json': f200,
-  'sources/practice-guide-tops.json': f201,
-  'sources/practice-hot-parts.json': f202,
-  'sources/practice-keeper-groove.json': f203,
-  'sources/practice-keepers.json': f204,
-  'sources/practice-leak-tests.json': f205,
-  'sources/practice-limits-of-advice.json': f206,
-  'sources/practice-missed-cracks.json': f207,
-  'sources/practice-oil-pump-look.json': f208,
-  'sources/practice-order-of-work.json': f209,
-  'sources/practice-pump-seals.json': f210,
-  'sources/practice-retainer-seal-room.json': f211,
-  'sources/practice-rocker-fit.json': f212,
-  'sources/practice-rocker-lift.json': f213,
-  'sources/practice-seal-kinds.json': f214,
-  'sources/practice-seal-set.json': f215,
-  'sources/practice-seal-spring-room.json': f216,
-  'sources/practice-seal-test.json': f217,
-  'sources/practice-seat-contact.json': f218,
-  'sources/practice-seat-cutters.json': f219,
-  'sources/practice-seat-inserts.json': f220,
-  'sources/practice-seat-sink.json': f221,
-  'sources/practice-seat-width.json': f222,
-  'sources/practice-side-play.json': f223,
-  'sources/practice-sodium-valves.json': f224,
-  'sources/practice-soft-seats.json': f225,
-  'sources/practice-special-valves.json': f226,
-  'sources/practice-spring-fit.json': f227,
-  'sources/practice-spring-height.json': f228,
-  'sources/practice-spring-match.json': f229,
-  'sources/practice-spring-test.json': f230,
-  'sources/practice-springs-at-overhaul.json': f231,
-  'sources/practice-stem-surface.json': f232,
-  'sources/practice-stem-wear.json': f233,
-  'sources/practice-stud-breakage.json': f234,
-  'sources/practice-stud-groove.json': f235,
-  'sources/practice-stud-in-boss.json': f236,
-  'sources/practice-test-pressure.json': f237,
-  'sources/practice-thread-chase.json': f238,
-  'sources/practice-tip-allowance.json': f239,
-  'sources/practice-tip-stand.json': f240,
-  'sources/practice-titanium.json': f241,
-  'sources/practice-valve-face.json': f242,
-  'sources/practice-valve-head.json': f243,
-  'sources/practice-valve-margin.json': f244,
-  'sources/practice-valve-tip.json': f245,
-  'sources/practice-wash-by-material.json': f246,
-  'sources/sae-710356.json': f247,
-  'sources/sae-871622.json': f248,
-  'sources/sae-932780.json': f249,
-  'sources/wang-1998-valve-seats.json': f250,
-  'spring/bind-margin-kept.json': f251,
-  'spring/binds.json': f252,
-  'spring/bright-spots-ask.json': f253,
-  'spring/damper-step.json': f254,
-  'spring/free-length-kept.json': f255,
-  'spring/height-shim.json': f256,
-  'spring/height-short.json': f257,
-  'spring/inside-smooth.json': f258,
-  'spring/limits.json': f259,
-  'spring/load-kept.json': f260,
-  'spring/odd-one-out.json': f261,
-  'spring/out-of-square.json': f262,
-  'spring/properties.json': f263,
-  'spring/stands-square.json': f264,
-  'spring/sunk-too-far.json': f265,
-  'spring/surface-fault.json': f266,
-  'spring/surface-sound.json': f267,
-  'spring/too-short.json': f268,
-  'spring/weak.json': f269,
-  'stem-seal/been-off.json': f270,
-  'stem-seal/charred.json': f271,
-  'stem-seal/failed.json': f272,
-  'stem-seal/is-o-ring.json': f273,
-  'stem-seal/is-positive.json': f274,
-  'stem-seal/is-umbrella.json': f275,
-  'stem-seal/properties.json': f276,
-  'stem-seal/undisturbed.json': f277,
-  'stem-seal/word-and-test-differ.json': f278,
-  'valve/crack-found.json': f279,
-  'valve/face-burned.json': f280,
-  'valve/face-not-ground.json': f281,
-  'valve/face-one-sided.json': f282,
-  'valve/face-refaced.json': f283,
-  'valve/face-stock-spent.json': f284,
-  'valve/face-through-facing.json': f285,
-  'valve/face-true.json': f286,
-  'valve/face-trued.json': f287,
-  'valve/face-untrue-not-ground.json': f288,
-  'valve/filled-valve-hold.json': f289,
-  'valve/filled-valve-mark.json': f290,
-  'valve/head-cracked.json': f291,
-  'valve/head-misshapen.json': f292,
-  'valve/head-struck.json': f293,
-  'valve/keeper-groove-holds.json': f294,
-  'valve/keeper-groove-loose.json': f295,
-  'valve/keeper-groove-worn.json': f296,
-  'valve/limits.json': f297,
-  'valve/looks-sound.json': f298,
-  'valve/margin-enough.json': f299,
-  'valve/margin-exhaust-thin.json': f300,
-  'valve/margin-gone-after-facing.json': f301,
-  'valve/margin-thin.json': f302,
-  'valve/mushroom-before-drawing.json': f303,
-  'valve/nitrided-not-ground.json': f304,
-  'valve/properties.json': f305,
-  'valve/stem-bent.json': f306,
-  'valve/stem-in-size.json': f307,
-  'valve/stem-necked.json': f308,
-  'valve/stem-nicks-coated.json': f309,
-  'valve/stem-nicks.json': f310,
-  'valve/stem-plating-worn.json': f311,
-  'valve/stem-runout-over.json': f312,
-  'valve/stem-scored.json': f313,
-  'valve/stem-undersize.json': f314,
-  'valve/stem-wear-asks.json': f315,
-  'valve/tip-broken.json': f316,
-  'valve/tip-mushroomed.json': f317,
-  'valve/tip-no-stock.json': f318,
-  'valve/tip-not-ground.json': f319,
-  'valve/tip-reground.json': f320,
-  'valve/tip-soft.json': f321,
-  'valve/tip-stands-low.json': f322,
-  'valve/tip-stock.json': f323,
-  'valve/tip-taken-over.json': f324,
-  'valve/titanium-not-ground.json': f325,
+  'sources/army-tm-1-1500-204-23-1.json': f148,
+  'sources/army-tm-1-1500-204-23-6.json': f149,
+  'sources/army-tm-1-1500-204-23-9.json': f150,
+  'sources/army-tm-10-3510-209-24.json': f151,
+  'sources/army-tm-10-3930-621-34.json': f152,
+  'sources/army-tm-10-3930-659-34.json': f153,
+  'sources/army-tm-10-3930-671-24.json': f154,
+  'sources/army-tm-5-1940-322-24.json': f155,
+  'sources/army-tm-5-3805-262-34.json': f156,
+  'sources/army-tm-5-3805-298-23-2.json': f157,
+  'sources/army-tm-5-3810-306-34.json': f158,
+  'sources/army-tm-5-3820-256-24-5.json': f159,
+  'sources/army-tm-9-2320-260-34-1.json': f160,
+  'sources/army-tm-9-2320-366-34-4.json': f161,
+  'sources/army-tm-9-4310-397-14.json': f162,
+  'sources/army-tm-9-6115-604-34.json': f163,
+  'sources/army-tm-9-8000.json': f164,
+  'sources/clean-air-act.json': f165,
+  'sources/memory.json': f166,
+  'sources/navy-engineman-2-broken-valves.json': f167,
+  'sources/navy-navedtra-14076.json': f168,
+  'sources/normal-quantiles.json': f169,
+  'sources/osha-abrasive-wheels.json': f170,
+  'sources/osha-asbestos.json': f171,
+  'sources/osha-beryllium.json': f172,
+  'sources/osha-lead.json': f173,
+  'sources/practice-air-held-valves.json': f174,
+  'sources/practice-cam-change.json': f175,
+  'sources/practice-camshaft-look.json': f176,
+  'sources/practice-charred-seals.json': f177,
+  'sources/practice-coil-bind.json': f178,
+  'sources/practice-crack-test.json': f179,
+  'sources/practice-first-run.json': f180,
+  'sources/practice-flat-tappet-change.json': f181,
+  'sources/practice-flat-tappet-loads.json': f182,
+  'sources/practice-gas-isolation.json': f183,
+  'sources/practice-guide-plate.json': f184,
+  'sources/practice-guide-tops.json': f185,
+  'sources/practice-hot-parts.json': f186,
+  'sources/practice-keeper-groove.json': f187,
+  'sources/practice-keepers.json': f188,
+  'sources/practice-limits-of-advice.json': f189,
+  'sources/practice-missed-cracks.json': f190,
+  'sources/practice-oil-pump-look.json': f191,
+  'sources/practice-order-of-work.json': f192,
+  'sources/practice-pump-seals.json': f193,
+  'sources/practice-retainer-seal-room.json': f194,
+  'sources/practice-rocker-fit.json': f195,
+  'sources/practice-rocker-lift.json': f196,
+  'sources/practice-seal-kinds.json': f197,
+  'sources/practice-seal-set.json': f198,
+  'sources/practice-seal-spring-room.json': f199,
+  'sources/practice-seal-test.json': f200,
+  'sources/practice-sodium-valves.json': f201,
+  'sources/practice-special-valves.json': f202,
+  'sources/practice-spring-fit.json': f203,
+  'sources/practice-spring-height.json': f204,
+  'sources/practice-spring-match.json': f205,
+  'sources/practice-spring-test.json': f206,
+  'sources/practice-springs-at-overhaul.json': f207,
+  'sources/practice-stem-surface.json': f208,
+  'sources/practice-stem-wear.json': f209,
+  'sources/practice-stud-breakage.json': f210,
+  'sources/practice-stud-groove.json': f211,
+  'sources/practice-stud-in-boss.json': f212,
+  'sources/practice-test-pressure.json': f213,
+  'sources/practice-thread-chase.json': f214,
+  'sources/practice-tip-allowance.json': f215,
+  'sources/practice-tip-stand.json': f216,
+  'sources/practice-titanium.json': f217,
+  'sources/practice-valve-face.json': f218,
+  'sources/practice-valve-head.json': f219,
+  'sources/practice-valve-margin.json': f220,
+  'sources/practice-valve-tip.json': f221,
+  'sources/practice-wash-by-material.json': f222,
+  'spring/bind-margin-kept.json': f223,
+  'spring/binds.json': f224,
+  'spring/bright-spots-ask.json': f225,
+  'spring/damper-step.json': f226,
+  'spring/free-length-kept.json': f227,
+  'spring/height-shim.json': f228,
+  'spring/height-short.json': f229,
+  'spring/inside-smooth.json': f230,
+  'spring/limits.json': f231,
+  'spring/load-kept.json': f232,
+  'spring/odd-one-out.json': f233,
+  'spring/out-of-square.json': f234,
+  'spring/properties.json': f235,
+  'spring/stands-square.json': f236,
+  'spring/sunk-too-far.json': f237,
+  'spring/surface-fault.json': f238,
+  'spring/surface-sound.json': f239,
+  'spring/too-short.json': f240,
+  'spring/weak.json': f241,
+  'stem-seal/been-off.json': f242,
+  'stem-seal/charred.json': f243,
+  'stem-seal/failed.json': f244,
+  'stem-seal/is-o-ring.json': f245,
+  'stem-seal/is-positive.json': f246,
+  'stem-seal/is-umbrella.json': f247,
+  'stem-seal/properties.json': f248,
+  'stem-seal/undisturbed.json': f249,
+  'stem-seal/word-and-test-differ.json': f250,
+  'valve/crack-found.json': f251,
+  'valve/face-burned.json': f252,
+  'valve/face-not-ground.json': f253,
+  'valve/face-one-sided.json': f254,
+  'valve/face-refaced.json': f255,
+  'valve/face-stock-spent.json': f256,
+  'valve/face-through-facing.json': f257,
+  'valve/face-true.json': f258,
+  'valve/face-trued.json': f259,
+  'valve/face-untrue-not-ground.json': f260,
+  'valve/filled-valve-hold.json': f261,
+  'valve/filled-valve-mark.json': f262,
+  'valve/head-cracked.json': f263,
+  'valve/head-misshapen.json': f264,
+  'valve/head-struck.json': f265,
+  'valve/keeper-groove-holds.json': f266,
+  'valve/keeper-groove-loose.json': f267,
+  'valve/keeper-groove-worn.json': f268,
+  'valve/limits.json': f269,
+  'valve/looks-sound.json': f270,
+  'valve/margin-enough.json': f271,
+  'valve/margin-exhaust-thin.json': f272,
+  'valve/margin-gone-after-facing.json': f273,
+  'valve/margin-thin.json': f274,
+  'valve/mushroom-before-drawing.json': f275,
+  'valve/nitrided-not-ground.json': f276,
+  'valve/properties.json': f277,
+  'valve/stem-bent.json': f278,
+  'valve/stem-in-size.json': f279,
+  'valve/stem-necked.json': f280,
+  'valve/stem-nicks-coated.json': f281,
+  'valve/stem-nicks.json': f282,
+  'valve/stem-plating-worn.json': f283,
+  'valve/stem-runout-over.json': f284,
+  'valve/stem-scored.json': f285,
+  'valve/stem-undersize.json': f286,
+  'valve/stem-wear-asks.json': f287,
+  'valve/tip-broken.json': f288,
+  'valve/tip-mushroomed.json': f289,
+  'valve/tip-no-stock.json': f290,
+  'valve/tip-not-ground.json': f291,
+  'valve/tip-reground.json': f292,
+  'valve/tip-soft.json': f293,
+  'valve/tip-stands-low.json': f294,
+  'valve/tip-stock.json': f295,
+  'valve/tip-taken-over.json': f296,
+  'valve/titanium-not-ground.json': f297,
 }
