@@ -1,4 +1,5 @@
 import { styleText } from 'node:util'
+import { UNITS } from '../quantity/units.ts'
 
 /** How words are set off on a terminal; plain where there is none. */
 export interface Ink {
@@ -30,11 +31,19 @@ export function inkFor(stream: { readonly isTTY?: boolean }, env: Readonly<Recor
 /** Text from a sheet as it may safely stand on a terminal: no control or formatting characters. */
 export const plainly = (text: string): string => text.replace(/[\p{Cc}\p{Cf}]+/gu, ' ').trim()
 
+const SYMBOLS = [...new Set(UNITS.map((unit) => unit.symbol))]
+  .filter((symbol) => symbol !== '')
+  .map((symbol) => symbol.replace(/[.*+?^${}()|[\]\\/]/g, '\\$&'))
+/** A figure and its unit, which stay on one line. */
+const FIGURE = new RegExp(`(?<=\\d) (?=(?:${SYMBOLS.join('|')})(?![\\p{L}\\d]))`, 'gu')
+const TOGETHER = '\u00A0'
+
 /** Breaks text into lines of at most `width` columns; a word that is longer stands on a line of its own. */
 export function wrap(text: string, width: number): readonly string[] {
   const lines: string[] = []
   let line = ''
-  for (const word of plainly(text).split(/ +/)) {
+  for (const joined of plainly(text).replace(FIGURE, TOGETHER).split(/ +/)) {
+    const word = joined.replaceAll(TOGETHER, ' ')
     if (line !== '' && line.length + 1 + word.length > width) {
       lines.push(line)
       line = word

@@ -38,7 +38,8 @@ export function report(record: DecisionRecord, options: Partial<ReportOptions> =
 }
 
 const heading: Section = (record, { columns, ink }) => [
-  ink.strong(`Job ${plainly(record.job)}`) + ` · engine ${record.engine} · findings as ${record.stage}`,
+  ...wrap(`Job ${record.job}`, columns).map(ink.strong),
+  ...wrap(`Engine ${record.engine}, findings as ${record.stage}.`, columns),
   ...(record.says === undefined ? [] : wrap(record.says, columns)),
   ...wrap(summary(record), columns),
 ]

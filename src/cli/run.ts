@@ -1,9 +1,6 @@
-import { decideSheet } from '../usecases/decide.ts'
-import { judgeSheet } from '../usecases/judge.ts'
 import type { DecisionRecord } from '../usecases/record.ts'
 import { sheetFromText } from '../verdict/sheet.ts'
 import { sheetText } from './input.ts'
-import { openShop, type OpenShop } from './open.ts'
 
 /** `judge` computes and says "not recorded"; `decide` computes and enters the ledger. */
 export type Verb = 'judge' | 'decide'
@@ -12,7 +9,13 @@ export type Verb = 'judge' | 'decide'
 export async function answer(verb: Verb, file: string, shop: string | undefined, env: NodeJS.ProcessEnv): Promise<DecisionRecord> {
   // A sheet that can't be read is refused before any database is made.
   const sheet = sheetFromText(await sheetText(file))
-  const open: OpenShop = await openShop(env, shop)
+  // Reading the rulebook takes longer than all the rest; who misspelt an option or a sheet need not wait for it.
+  const [{ openShop }, { decideSheet }, { judgeSheet }] = await Promise.all([
+    import('./open.ts'),
+    import('../usecases/decide.ts'),
+    import('../usecases/judge.ts'),
+  ])
+  const open = await openShop(env, shop)
   try {
     if (verb === 'judge') return await judgeSheet(open.service, open.shop, sheet)
     return (await decideSheet(open.service, open.shop, sheet, { door: 'cli' })).record
