@@ -4,8 +4,8 @@ type Cubic = readonly [Coefficient, Coefficient, Coefficient, Coefficient]
 
 /**
  * A published fit of the stress concentration at a groove round a bar: a cubic in 2 × depth ÷ diameter whose coefficients hang on
- * depth ÷ root radius, with one set up to 2 and another beyond. On the net section. Each column adds to (1, 0, 0), because a groove
- * that leaves no section concentrates nothing: the tests hold that, which catches a slip in copying.
+ * depth ÷ root radius, with one set up to 2 and another beyond. On the net section. A groove that leaves no section concentrates
+ * nothing: Roark's columns add to (1, 0, 0), which catches a slip in copying; Peterson's are fitted to charts and come near it.
  */
 export interface GrooveFit {
   /** Depth ÷ root radius from which the fit holds; it holds up to `MOST_SHARPNESS`. */

@@ -2,7 +2,7 @@ import { formula } from './formula.ts'
 import type { FormulaInput } from './formula.ts'
 
 const MM_PER_METRE = 1000
-const TORQUE: FormulaInput = { kind: 'torque', says: 'tightening torque', least: 0, most: 500 }
+const TORQUE: FormulaInput = { kind: 'torque', says: 'tightening torque', least: 0, most: 3000 }
 const friction = (says: string): FormulaInput => ({ kind: 'ratio', says, least: 0.04, most: 0.4 })
 
 /**

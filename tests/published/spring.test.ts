@@ -1,6 +1,19 @@
 import { describe, expect, it } from 'vitest'
-import { coilBindMargin, heightWithShim, springSolidHeightSquaredGround } from '../../src/compute/spring-height.ts'
-import { freeLengthLoss, springLoadAtHeight, springLoadShare, springOpenLoad, springRateFromLoads } from '../../src/compute/spring.ts'
+import {
+  coilBindMargin,
+  heightWithShim,
+  installedHeightAfterSink,
+  shimNeeded,
+  springSolidHeightSquaredGround,
+} from '../../src/compute/spring-height.ts'
+import {
+  freeLengthLoss,
+  loadLost,
+  springLoadAtHeight,
+  springLoadShare,
+  springOpenLoad,
+  springRateFromLoads,
+} from '../../src/compute/spring.ts'
 import { INCH, measured, POUND, POUND_PER_INCH, valueOf } from './figures.ts'
 
 /** Second route to a rate: k = G d⁴ ÷ (8 D³ Na), from wire and coils instead of loads. */
@@ -147,5 +160,14 @@ describe('solid height and coil bind', () => {
   // Derived, invented: a valve that sank 0.0185 in stands at 1.7685 in; a shim of 0.015 in brings it to 1.7535 in.
   it('QL-8S exhaust 6 (invented): the shim brings the height back', () => {
     expect(valueOf(heightWithShim, { 'installed-height': 1.7685 * INCH, shim: 0.015 * INCH }) / INCH).toBeCloseTo(1.7535, 9)
+  })
+
+  // Derived, invented: the same valve, sunk 0.0185 in, asks 0.0185 in of shim; with 0.015 in it keeps 0.0035 in too much and loses 1 lb.
+  it('QL-8S exhaust 6 (invented): height after the sink, shim and load', () => {
+    const sunk = valueOf(installedHeightAfterSink, { 'installed-height': 1.75 * INCH, sink: 0.0185 * INCH })
+    expect(sunk / INCH).toBeCloseTo(1.7685, 9)
+    expect(valueOf(shimNeeded, { 'installed-height': sunk, 'specified-height': 1.75 * INCH }) / INCH).toBeCloseTo(0.0185, 9)
+    const left = valueOf(heightWithShim, { 'installed-height': sunk, shim: 0.015 * INCH }) - 1.75 * INCH
+    expect(valueOf(loadLost, { rate: 310 * POUND_PER_INCH, distance: left }) / POUND).toBeCloseTo(310 * 0.0035, 9)
   })
 })
