@@ -165,14 +165,14 @@ describe('guide', () => {
 })
 
 describe('seat', () => {
-  const MAKES = [
+  const MAKES: readonly (readonly [make: string, metal: string])[] = [
     ['insert', 'hard-alloy'],
     ['insert', 'plain-iron'],
     ['insert', 'copper-alloy'],
     ['integral', 'induction-hardened'],
     ['integral', 'plain-iron'],
-  ] as const
-  const made = (at: string, [make, metal]: (typeof MAKES)[number]): readonly Finding[] => [
+  ]
+  const made = (at: string, [make, metal]: readonly [string, string]): readonly Finding[] => [
     found('seat', at, 'make', make),
     found('seat', at, 'metal', metal),
     found('seat', at, 'cut.before', false),
@@ -251,10 +251,9 @@ describe('seat', () => {
   })
 
   it('a soft seat on gas is condemned, and what the fuel is shows nothing of the seat', async () => {
-    const lpg = { ...PETROL, fuel: 'lpg' }
-    expect(await dispositionOf('seat', seatSound(), { ...lpg, casting: 'QP-0' })).toBe('replace')
-    expect(await dispositionOf('seat', seatSound(), lpg)).toBe('reuse')
-    const { casting: _unread, ...unknown } = lpg
-    expect(await dispositionOf('seat', seatSound(), unknown)).toBe('undetermined')
+    const uncast = { fuel: 'lpg', camshaft: 'stock', springs: 'stock', seals: 'stock' }
+    expect(await dispositionOf('seat', seatSound(), { ...uncast, casting: 'QP-0' })).toBe('replace')
+    expect(await dispositionOf('seat', seatSound(), { ...uncast, casting: 'QP-1' })).toBe('reuse')
+    expect(await dispositionOf('seat', seatSound(), uncast)).toBe('undetermined')
   })
 })
