@@ -4,7 +4,7 @@ import { factKindOf } from '../rulebook/fact-kind.ts'
 import type { Rule } from '../rulebook/schema/rule.ts'
 import type { CompiledRule, RuleKind } from './compiled-rule.ts'
 import { leavesOf } from './condition-leaves.ts'
-import { compile, type Compiled, type Literals, type SafeSide } from './condition.ts'
+import { compile, type Literals, type SafeSide } from './condition.ts'
 import { linesOf, promiseId, promisesOf } from './promised.ts'
 import { prepareSecondOpinion, type Question, type SecondOpinion } from './second-opinion.ts'
 
