@@ -1,4 +1,4 @@
-import { capital, groupVerdicts, partInWords, type VerdictGroup } from '../usecases/grouped.ts'
+import { decidingSteps, groupVerdicts, partInWords, type VerdictGroup } from '../usecases/grouped.ts'
 import type { DecisionRecord, RecordVerdict } from '../usecases/record.ts'
 import type { StandingLimit } from '../verdict/fact.ts'
 import type { ToldQuestion } from '../verdict/told.ts'
@@ -63,14 +63,8 @@ function groupLines(group: VerdictGroup, told: ReadonlySet<string>, { columns, i
   const line = (mark: string, text: string, style?: Ink['faint']): readonly string[] => hanging(mark, text, columns, style)
   const [next] = group.asks
   return [
-    ...(verdict.set === undefined
-      ? []
-      : line(
-          '  • ',
-          `${capital(partInWords(verdict.part))} ${positionsInWords(group.positions)}: the whole set is renewed (see ${partInWords(verdict.set)} below).`,
-          ink.strong,
-        )),
-    ...(verdict.set === undefined ? line('  • ', group.says, ink.strong) : line('    its own verdict: ', group.says)),
+    ...line('  • ', group.says, ink.strong),
+    ...(group.own === undefined ? [] : line('    its own verdict: ', group.own)),
     ...line('    ', [...(verdict.soFar === undefined ? [] : [verdict.soFar]), ...verdict.because].join(' ')),
     ...verdict.mustTurnOut.flatMap((words) => line('    must turn out: ', words)),
     ...verdict.advice.flatMap((words) => line('    – ', words)),
@@ -83,18 +77,9 @@ function groupLines(group: VerdictGroup, told: ReadonlySet<string>, { columns, i
   ]
 }
 
-/** The steps that a disposition rests on; what was promised of work and did not turn out replaces the part. */
-const DECIDES: Readonly<Record<Disposition, readonly string[]>> = {
-  replace: ['condemns met', 'promise not met'],
-  recondition: ['restores met'],
-  undetermined: [],
-  reuse: ['check met', 'promise met'],
-}
-
 /** Which rules made it so, and what the limits stand on. */
 function groundOf(verdict: RecordVerdict): string {
-  const decides = DECIDES[verdict.disposition]
-  const steps = verdict.steps.filter((s) => decides.includes(`${s.kind} ${s.outcome}`))
+  const steps = decidingSteps(verdict)
   const rules = steps.map((s) => s.rule)
   const figures = steps.flatMap((s) =>
     s.facts.flatMap((f) => (f.limit === undefined ? [] : [`${f.limit.typed} (${groundOfLimit(f.limit)})`])),

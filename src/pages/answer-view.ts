@@ -71,11 +71,11 @@ export const hazardBox = (hazards: readonly Caution[]): Markup =>
 
 function verdictBlock(book: CompiledBook, record: DecisionRecord, group: VerdictGroup, first: boolean): Markup {
   const { verdict } = group
-  return html`<article class="verdict ${verdict.disposition}${first ? ' first' : ''}">
-    ${mark(verdict.disposition)}
+  return html`<article class="verdict ${group.counts}${first ? ' first' : ''}">
+    ${mark(group.counts)}
     <div>
       <p class="says">${group.says}</p>
-      ${verdict.setSays === undefined ? NOTHING : html`<p>${sentence(verdict.setSays)}</p>`}
+      ${group.own === undefined ? NOTHING : html`<p>${sentence(verdict.setSays ?? '')} ${group.own}</p>`}
       ${verdict.soFar === undefined ? NOTHING : html`<p>${verdict.soFar}</p>`}
       ${verdict.because.map((why) => html`<p>${sentence(why)}</p>`)} ${pending(book, group)}
       ${
@@ -156,7 +156,7 @@ function recorded(record: DecisionRecord, mayEnter: boolean): Markup {
 
 /** What was entered, for the paper: on the screen it still stands in the form. */
 const findings = (book: CompiledBook, record: DecisionRecord): Markup =>
-  html`<div class="on-paper">${findingsTable(book.book, record, 'What was entered')}</div>`
+  html`<div class="on-paper">${findingsTable(book.book, record, 'What was entered', ['build', 'finding'])}</div>`
 
 /** "nobody looked at": what the engine has and no finding speaks of. */
 export const unseenLines = (book: CompiledBook, record: DecisionRecord): readonly string[] =>

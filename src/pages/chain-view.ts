@@ -1,4 +1,5 @@
 import { html } from 'hono/html'
+import { decidingSteps } from '../usecases/grouped.ts'
 import type { DecisionRecord, RecordVerdict } from '../usecases/record.ts'
 import type { CompiledBook } from '../verdict/compiled.ts'
 import type { Step } from '../verdict/verdict.ts'
@@ -28,7 +29,9 @@ export function chain(book: CompiledBook, record: DecisionRecord, verdict: Recor
   const decided = verdict.disposition === 'replace'
   const shown = verdict.steps.filter((s) => !(decided && s.outcome === 'unknown'))
   const waiting = verdict.steps.length - shown.length
-  const order = (s: Step): number => (s.outcome === 'met' ? 0 : s.near === true ? 1 : s.outcome === 'unknown' ? 2 : 3)
+  const deciding = decidingSteps(verdict)
+  const order = (s: Step): number =>
+    deciding.includes(s) ? 0 : s.outcome === 'met' ? 1 : s.near === true ? 2 : s.outcome === 'unknown' ? 3 : 4
   const steps = [...shown].sort((a, b) => order(a) - order(b))
   return html`<details class="chain">
     <summary>How this was worked out</summary>
@@ -41,12 +44,13 @@ export function chain(book: CompiledBook, record: DecisionRecord, verdict: Recor
 
 function stepLines(book: CompiledBook, record: DecisionRecord, verdict: RecordVerdict, step: Step): Markup {
   const rule = (book.rules.get(step.rule) ?? book.promises.get(step.rule))?.rule
+  const deciding = decidingSteps(verdict).includes(step)
   const sources = step.sources.map((id) => ({ id, source: book.book.sources.get(id) }))
   return html`<li class="step">
     <div class="worked">
       <p class="rule"><b>${OUTCOME[step.outcome]}</b> ${rule?.words ?? step.rule}</p>
       <p class="small"><code>${step.rule}</code> ${KIND[step.kind]}.${step.near === true ? ' Not met, but close.' : ''}</p>
-      ${step.facts.map((leaf) => leafLines(factLine(book.book, record, verdict.part, verdict.at, leaf), leaf, step.outcome === 'met' && step.kind !== 'advises'))}
+      ${step.facts.map((leaf) => leafLines(factLine(book.book, record, verdict.part, verdict.at, leaf), leaf, deciding))}
     </div>
     <ul class="margin" aria-label="Sources">
       ${sources.map(({ id, source }) => html`<li>${source?.title ?? id}${source === undefined ? '' : html` <i>(${source.kind})</i>`}</li>`)}

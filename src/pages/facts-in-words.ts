@@ -18,7 +18,7 @@ export interface FactLine {
   readonly operator: string
   readonly against: string
   readonly answer: string
-  /** What the limit is called, and where it comes from. */
+  /** What the limit is called, and where it comes from; a memory has no document to name. */
   readonly limit?: string
   readonly ground?: string
   readonly source?: string
@@ -47,6 +47,7 @@ export function factLine(book: Rulebook, record: DecisionRecord, about: string, 
   const { limit } = leaf
   const why = leaf.why === undefined ? '' : (book.phrases.why[leaf.why] ?? leaf.why)
   const probability = probabilityOf(leaf)
+  const source = limit?.source === undefined ? undefined : book.sources.get(limit.source)
   return {
     label: labelOf(book, part, leaf.fact),
     found: foundIn(book, part, leaf, kind, known?.typed),
@@ -54,7 +55,7 @@ export function factLine(book: Rulebook, record: DecisionRecord, about: string, 
     against: againstIn(book, part, leaf, kind),
     answer: leaf.answer === 'unknown' ? why || 'not known' : `${leaf.answer}${leaf.safeSide === true ? ', taken on the safe side' : ''}`,
     ...(limit === undefined ? {} : { ground: groundOf(book, limit), limit: labelOf(book, part, limit.id.replace(':', ':limit.')) }),
-    ...(limit?.source === undefined ? {} : { source: book.sources.get(limit.source)?.title ?? limit.source }),
+    ...(source === undefined || source.kind === 'from memory' ? {} : { source: source.title }),
     ...(known?.formula === undefined ? {} : { arithmetic: arithmeticOf(book, record, known.formula, known.inputs ?? []) }),
     ...(probability === undefined ? {} : { probability }),
   }

@@ -7,10 +7,13 @@ import { row, ruled } from './table.ts'
 
 type BodyFact = DecisionRecord['body']['facts'][number]
 
-/** What was found, as typed, and with what; what a look by a procedure answered stands in one line. */
-export function findingsTable(book: Rulebook, record: DecisionRecord, title: string): Markup {
+/**
+ * What was entered, as typed, and with what; what a look by a procedure answered stands in one line.
+ * @param origins 'finding', and 'build' where the choices of the job are to be listed too
+ */
+export function findingsTable(book: Rulebook, record: DecisionRecord, title: string, origins: readonly BodyFact['origin'][]): Markup {
   const { facts } = record.body
-  const found = facts.filter((f) => f.origin === 'finding' || (f.origin === 'build' && f.part === 'job'))
+  const found = facts.filter((f) => origins.includes(f.origin))
   const looks = new Map<string, BodyFact>()
   for (const f of facts) if (f.origin === 'looked over') looks.set(`${f.part} ${f.procedure ?? ''} ${f.at.join()}`, f)
   if (found.length + looks.size === 0) return NOTHING

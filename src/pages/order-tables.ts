@@ -2,10 +2,11 @@ import { html } from 'hono/html'
 import { groupVerdicts, type VerdictGroup } from '../usecases/grouped.ts'
 import type { DecisionRecord } from '../usecases/record.ts'
 import type { CompiledBook } from '../verdict/compiled.ts'
+import type { StandingLimit } from '../verdict/fact.ts'
 import type { WorkLine } from '../verdict/plan.ts'
 import type { Disposition } from '../verdict/verdict.ts'
 import { positionsInWords } from '../verdict/where.ts'
-import { labelOf, nameOf } from '../verdict/words.ts'
+import { labelOf } from '../verdict/words.ts'
 import { groundOf, thingAt } from './facts-in-words.ts'
 import { mark } from './mark.ts'
 import { NOTHING, sentence, type Markup } from './markup.ts'
@@ -15,16 +16,15 @@ const ORDER: readonly Disposition[] = ['replace', 'recondition', 'undetermined',
 
 /** What every part is to get and why: what must be done first, the job's own verdicts last. */
 export function verdictTable(record: DecisionRecord): Markup {
-  const rank = (g: VerdictGroup): number => (g.verdict.at === 'engine' ? ORDER.length : ORDER.indexOf(g.verdict.disposition))
+  const rank = (g: VerdictGroup): number =>
+    g.verdict.at === 'engine' ? ORDER.length : ORDER.indexOf(g.counts) + (g.own === undefined ? 0 : 0.5)
   const groups = [...groupVerdicts(record.verdicts)].sort((a, b) => rank(a) - rank(b))
-  const rows = groups.map(({ verdict, says }) => {
-    const why = [verdict.setSays ?? '', verdict.soFar ?? '', ...verdict.because].filter((w) => w !== '').map(sentence)
+  const rows = groups.map(({ verdict, says, own, counts }) => {
+    const why = [own === undefined ? '' : `Its own verdict: ${own}`, verdict.soFar ?? '', ...verdict.because]
+      .filter((w) => w !== '')
+      .map(sentence)
     const must = verdict.mustTurnOut.map((words) => html`<br /><i>Must turn out:</i> ${words}`)
-    return row(
-      mark(verdict.disposition),
-      html`<b>${says}</b> ${why.join(' ')}${must}`,
-      verdict.disposition === 'undetermined' ? '' : verdict.ground,
-    )
+    return row(mark(counts), html`<b>${says}</b> ${why.join(' ')}${must}`, verdict.disposition === 'undetermined' ? '' : verdict.ground)
   })
   return ruled('Verdicts', ['', 'Verdict and reason', 'Stands on'], rows, 'verdicts')
 }
@@ -51,21 +51,27 @@ export function workTable(book: CompiledBook, record: DecisionRecord): Markup {
   return ruled('Order of work', ['No.', 'Work', 'Where', 'By', 'Done'], rows)
 }
 
-/** The limits that the verdicts were held against: what the machine shop works to. */
+/** The limits that the verdicts were held against, and where each holds: what the machine shop works to. */
 export function figureTable(book: CompiledBook, record: DecisionRecord): Markup {
-  const lines = new Map<string, readonly [string, string, string]>()
-  for (const limit of record.body.limits) {
-    const [part = ''] = limit.id.split(':')
-    const words = `${nameOf(book.book, part)}: ${labelOf(book.book, part, limit.id.replace(':', ':limit.'))}`
-    const line = [words, limit.typed, groundOf(book.book, limit)] as const
-    lines.set(line.join(), line)
+  const held = new Map<string, { readonly limit: StandingLimit; readonly at: Set<string> }>()
+  for (const verdict of record.verdicts) {
+    for (const { limit } of verdict.steps.flatMap((step) => step.facts)) {
+      if (limit === undefined) continue
+      const key = `${limit.id} ${limit.typed} ${groundOf(book.book, limit)}`
+      const entry = held.get(key) ?? { limit, at: new Set() }
+      entry.at.add(verdict.at)
+      held.set(key, entry)
+    }
   }
-  if (lines.size === 0) return NOTHING
-  return ruled(
-    'Figures to work to',
-    ['Limit', 'Figure', 'Stands on'],
-    [...lines.values()].map((line) => row(...line)),
-  )
+  if (held.size === 0) return NOTHING
+  const rows = [...held.entries()]
+    .sort(([a], [b]) => (a < b ? -1 : 1))
+    .map(([, { limit, at }]) => {
+      const [part = ''] = limit.id.split(':')
+      const what = labelOf(book.book, part, limit.id.replace(':', ':limit.'))
+      return row(thingAt(book.book, part, [...at]), what, html`<span class="figure">${limit.typed}</span>`, groundOf(book.book, limit))
+    })
+  return ruled('Figures to work to', ['Where', 'Limit', 'Figure', 'Stands on'], rows)
 }
 
 /** What is ordered, for which positions, and what is held back until a choice is clear. */

@@ -6,45 +6,28 @@ import { labelOf } from '../verdict/words.ts'
 import { termInWords } from './facts-in-words.ts'
 import { NOTHING, type Markup } from './markup.ts'
 
+const cell = (name: string, value: string): Markup =>
+  html`<div>
+    <dt>${name}</dt>
+    <dd>${value}</dd>
+  </div>`
+
 /** The title block of a work order: whose it is, what it is about, and by which record and edition it can be checked. */
 export function titleBlock(book: CompiledBook, record: DecisionRecord, shop: string): Markup {
-  const { body } = record
   const engine = book.book.engines.get(record.engine)
-  const build = Object.entries(body.build).map(
-    ([name, value]) =>
-      [labelOf(book.book, 'job', name), typeof value === 'object' ? value.join(', ') : termInWords(book.book, 'job', name, value)] as const,
-  )
-  const known = body.facts.filter((f) => f.origin === 'engine sheet' && f.u === undefined)
-  const facts = known.map(
-    (f) =>
-      [
-        f.part === 'job' ? labelOf(book.book, 'job', f.fact) : `${labelOf(book.book, f.part, f.fact)}, ${where(f.at)}`,
-        f.value.map((v) => (typeof v === 'number' ? String(v) : termInWords(book.book, f.part, f.fact, v))).join(', '),
-      ] as const,
-  )
-  const cell = ([name, value]: readonly [string, string]): Markup =>
-    html`<div>
-      <dt>${name}</dt>
-      <dd>${value}</dd>
-    </div>`
+  const { ledger } = record
   return html`<header class="title-block">
     <h1>Work order</h1>
     <dl>
-      ${[
-        ['Shop', shop],
-        ['Job', record.job],
-        ['Engine', record.engine],
-        ['Findings as', record.stage],
-        ['Received', timeInWords(record.receivedAt ?? '')],
-        ['Ledger entry', String(record.ledger?.seq ?? '')],
-      ].map(([name = '', value = '']) => cell([name, value]))}
+      ${cell('Shop', shop)} ${cell('Job', record.job)} ${cell('Engine', record.engine)} ${cell('Findings as', record.stage)}
+      ${cell('Received', timeInWords(record.receivedAt ?? ''))} ${cell('Ledger entry', String(ledger?.seq ?? ''))}
       <div class="wide">
         <dt>Decision</dt>
         <dd>${record.id}</dd>
       </div>
       <div class="wide">
         <dt>Hash of the record</dt>
-        <dd class="hash">${record.ledger?.hash}</dd>
+        <dd class="hash">${ledger?.hash}</dd>
       </div>
       <div class="wide">
         <dt>Edition of the rules</dt>
@@ -52,8 +35,26 @@ export function titleBlock(book: CompiledBook, record: DecisionRecord, shop: str
       </div>
     </dl>
     ${engine?.invented === true ? html`<p class="small">${engine.says}</p>` : NOTHING}
-    <dl class="build">${[...build, ...facts].map(cell)}</dl>
   </header>`
+}
+
+/** What the machine shop is told of the engine: what will be fitted, and what the engine's sheet says of metal, casting and special valves. */
+export function buildBlock(book: CompiledBook, record: DecisionRecord): Markup {
+  const { build, facts } = record.body
+  const chosen = Object.entries(build).map(([name, value]) =>
+    cell(labelOf(book.book, 'job', name), typeof value === 'object' ? value.join(', ') : termInWords(book.book, 'job', name, value)),
+  )
+  const known = facts.filter((f) => f.origin === 'engine sheet' && f.u === undefined)
+  const sheet = known.map(({ part, fact, at, value }) => {
+    const label = labelOf(book.book, part, fact)
+    const words = value.map((v) => (typeof v === 'number' ? String(v) : termInWords(book.book, part, fact, v))).join(', ')
+    return cell(part === 'job' ? label : `${label}, ${where(at)}`, words)
+  })
+  if (chosen.length + sheet.length === 0) return NOTHING
+  return html`<section class="title-block">
+    <h2>Engine and build</h2>
+    <dl>${[...chosen, ...sheet]}</dl>
+  </section>`
 }
 
 /** "2031-04-02 10:15 +02:00": to the minute; the record keeps it whole. */

@@ -5,7 +5,7 @@ import { hazardBox, unseenLines } from './answer-view.ts'
 import { findingsTable } from './findings-view.ts'
 import { NOTHING, type Markup } from './markup.ts'
 import { figureTable, partsTable, returnTable, verdictTable, workTable } from './order-tables.ts'
-import { titleBlock } from './order-title.ts'
+import { buildBlock, titleBlock } from './order-title.ts'
 
 /** Enough of the hash to tell loose sheets apart; the title block has all of it. */
 const HASH_SHOWN = 12
@@ -42,13 +42,14 @@ export function orderView(book: CompiledBook, record: DecisionRecord, shop: stri
 const sections = (book: CompiledBook, record: DecisionRecord, shop: string): readonly Markup[] => [
   titleBlock(book, record, shop),
   hazardBox(record.plan.cautions.filter((c) => c.level === 'hazard')),
-  findingsTable(book.book, record, 'Findings'),
+  buildBlock(book, record),
   verdictTable(record),
   workTable(book, record),
   figureTable(book, record),
   partsTable(book, record),
   list('Tell the shop', record.plan.told),
   returnTable(book, record),
+  findingsTable(book.book, record, 'Findings as entered', ['finding']),
   list('Nobody looked at', unseenLines(book, record)),
   list(
     'Take care',

@@ -1,4 +1,4 @@
-import type { OpenQuestion } from '../verdict/verdict.ts'
+import type { Disposition, OpenQuestion } from '../verdict/verdict.ts'
 import type { ToldQuestion } from '../verdict/told.ts'
 import { positionsInWords } from '../verdict/where.ts'
 import type { DecisionRecord, RecordVerdict } from './record.ts'
@@ -8,8 +8,12 @@ export interface VerdictGroup {
   /** The first of them; words that name a position name the first one's. */
   readonly verdict: RecordVerdict
   readonly positions: readonly string[]
-  /** The verdict as a sentence about all the positions. */
+  /** What counts, as a sentence about all the positions: the verdict, or that the part is renewed with its set. */
   readonly says: string
+  /** The part's own verdict as a sentence, where a set governs it: both stand. */
+  readonly own?: string
+  /** The disposition that counts. */
+  readonly counts: Disposition
   /** The first one's open questions; the others have the same at their own positions. */
   readonly asks: readonly { readonly question: ToldQuestion; readonly open: OpenQuestion }[]
 }
@@ -25,7 +29,12 @@ export function groupVerdicts(verdicts: readonly RecordVerdict[]): readonly Verd
     const [verdict] = group
     if (verdict === undefined) return []
     const positions = group.map((v) => v.at)
-    return [{ verdict, positions, says: sentenceAbout(verdict, positions), asks: questionsOf(verdict) }]
+    const own = sentenceAbout(verdict, positions)
+    const base = { verdict, positions, asks: questionsOf(verdict) }
+    if (verdict.set === undefined) return [{ ...base, says: own, counts: verdict.disposition }]
+    // Only a set that is replaced governs its parts.
+    const says = `${capital([partInWords(verdict.part), positionsInWords(positions)].filter((w) => w !== '').join(' '))}: renewed with the ${partInWords(verdict.set)}.`
+    return [{ ...base, says, own, counts: 'replace' as const }]
   })
 }
 
@@ -58,6 +67,18 @@ function sentenceAbout(verdict: RecordVerdict, positions: readonly string[]): st
   const sentence = /[.!?]$/.test(says) ? says : `${says}.`
   return /^\p{Ll}/u.test(sentence) ? `${capital(partInWords(verdict.part))}: ${sentence}` : sentence
 }
+
+/** The steps that a disposition rests on; what was promised of work and did not turn out replaces the part. */
+const DECIDES: Readonly<Record<Disposition, readonly string[]>> = {
+  replace: ['condemns met', 'promise not met'],
+  recondition: ['restores met'],
+  undetermined: [],
+  reuse: ['check met', 'promise met'],
+}
+
+/** The steps that made a verdict what it is; none where it still waits. */
+export const decidingSteps = (verdict: RecordVerdict): RecordVerdict['steps'] =>
+  verdict.steps.filter((s) => DECIDES[verdict.disposition].includes(`${s.kind} ${s.outcome}`))
 
 /** A part class or subject by its id, as words: "rocker-stud" is "rocker stud". */
 export const partInWords = (part: string): string => part.replaceAll('-', ' ')

@@ -158,16 +158,17 @@ describe('the work order', () => {
     expect(html).not.toContain('<pump>')
   })
 
-  it('says hazards first, then findings as typed, verdicts, work in its order, parts, and checks with room for a figure', async () => {
+  it('says hazards first, then verdicts, work in its order, parts, checks with room for a figure, and the findings as typed', async () => {
     const { text, html } = await look(house, path, cookie)
     const titles = [
       'Hazards',
-      'Findings',
+      'Engine and build',
       'Verdicts',
       'Order of work',
       'Figures to work to',
       'Parts',
       'When the work comes back',
+      'Findings as entered',
       'Nobody looked at',
       'Signed',
     ]

@@ -17,5 +17,5 @@ export const ANSWER_CSS = `
 .line { margin: .3rem 0 .3rem .9rem } .line .op { color: var(--soft) } .answer-said { font-weight: 600 } .decided .found { color: var(--dye); font-weight: 600 }
 .answer-said::before { content: "→ " }
 .margin { color: var(--soft); font-size: .8125rem; list-style: none; margin: .3rem 0 0; padding: 0 0 0 .7rem } .margin li { margin: 0 0 .2rem }
-.strip { display: block; height: 42px; max-width: 100%; width: 240px } .strip path { fill: none; stroke: var(--ink) } .strip .thin { stroke-width: 1 } .strip .limit { stroke-width: 3 } .strip .spread { stroke: var(--dye); stroke-width: 1.5 } .strip .reading { fill: var(--dye) }
+.strip { display: block; height: 42px; max-width: 100%; width: 240px } .strip path { fill: none; stroke: var(--ink) } .strip .thin { stroke-width: 1 } .strip .limit { stroke-width: 3 } .strip .spread { stroke-width: 1.5 } .strip .reading { fill: var(--ink) } .decided .strip .spread { stroke: var(--dye) } .decided .strip .reading { fill: var(--dye) }
 `

@@ -5,7 +5,7 @@ export const ORDER_CSS = `
 .running { border-collapse: collapse; width: 100% } .running > thead, .running > tfoot { display: none } .running > tbody > tr > td { padding: 0 }
 .title-block dl { border: 1.5px solid var(--rule); display: flex; flex-wrap: wrap; margin: 0 0 .6rem }
 .title-block dl > div { border: .5px solid var(--hair); flex: 1 1 7.5rem; padding: .2rem .5rem } .title-block dl > .wide { flex-basis: 100% }
-.title-block dt { color: var(--soft); font-size: .75rem } .title-block dd { margin: 0; overflow-wrap: anywhere } .hash { font-family: ui-monospace, "SF Mono", "Liberation Mono", monospace; font-size: .8125rem }
+.ruled .figure { white-space: nowrap } .title-block dt { color: var(--soft); font-size: .75rem } .title-block dd { margin: 0; overflow-wrap: anywhere } .hash { font-family: ui-monospace, "SF Mono", "Liberation Mono", monospace; font-size: .8125rem }
 .ruled { border-collapse: collapse; font-size: .9375rem; width: 100% } .ruled th, .ruled td { border: 1px solid var(--hair); padding: .3rem .45rem; text-align: left; vertical-align: top } .ruled thead th { border-bottom: 1.5px solid var(--rule); font-size: .8125rem; font-weight: 600 }
 .ruled .stage th { background: var(--note) } .ruled td:has(> .write) { min-width: 4.5rem; width: 14% } .verdicts td:last-child { width: 9rem }
 .verdicts .mark { height: 1.4rem; width: 1.4rem } .verdicts td:first-child { width: 2.4rem } .verdicts td:last-child { width: 9rem }
@@ -22,7 +22,7 @@ export const ORDER_CSS = `
   .on-paper { display: block }
   .order::before { border: .6mm solid #000; content: ""; inset: 0; position: fixed }
   .order { border: 0; margin: 0; outline: 0; padding: 0 5mm } .running > thead { display: table-header-group } .running > thead td { font-size: 8pt; padding: 3mm 0 } .running > thead span { border-bottom: 1.5px solid #000; display: block; padding-bottom: 1mm } .running > tfoot { display: table-footer-group } .running > tfoot td { height: 4mm } .running > tbody > tr > td { padding-top: 1mm }
-  .order h2:not(#hazards) { break-after: avoid; margin-top: 5mm } .ruled tr, .hazards, .title-block, .sign, .verdict { break-inside: avoid } .stage { break-after: avoid } .ruled thead { display: table-header-group }
+  .order h2:not(#hazards) { break-after: avoid; margin-top: 5mm } .ruled tr, .hazards, header.title-block, .title-block dl > div, .sign, .verdict { break-inside: avoid } .stage { break-after: avoid } .ruled thead { display: table-header-group }
   .ruled { font-size: 9pt } .hazards { border-width: 2pt }
 }
 `
