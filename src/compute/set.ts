@@ -5,7 +5,7 @@ import type { EvaluatedGroup, FormulaInput, GroupFormula } from './formula.ts'
 /** The kinds that parts of a set are compared by, how each is said, and its valid range in the kept unit. */
 const KINDS = {
   length: { ending: '', values: { kind: 'length', says: 'the readings, one a part', least: -500, most: 2000 } },
-  force: { ending: '-force', values: { kind: 'force', says: 'the loads, one a part', least: 0, most: 20000 } },
+  force: { ending: '-force', values: { kind: 'force', says: 'the loads, one a part', least: 0, most: 200000 } },
   volume: { ending: '-volume', values: { kind: 'volume', says: 'the volumes, one a chamber', least: -10, most: 500 } },
   pressure: { ending: '-pressure', values: { kind: 'pressure', says: 'the pressures or vacuums, one a valve', least: -200, most: 5000 } },
 } as const satisfies Partial<Record<QuantityKind, { ending: string; values: FormulaInput }>>

@@ -83,7 +83,7 @@ describe('stress concentration of a groove round a bar', () => {
     }
   })
 
-  // Peterson's are fitted to charts and not bound to it: they come within 12 %.
+  // Peterson's are fitted to charts and not bound to it: they come within 15 %.
   it.each<[string, GrooveFit]>([
     ['tension', PETERSON_TENSION],
     ['bending', PETERSON_BENDING],
@@ -91,7 +91,7 @@ describe('stress concentration of a groove round a bar', () => {
     for (const sharpness of [fit.least, 1, 2, 2.1, 5, 20, 50]) {
       const rows = sharpness <= 2 ? fit.blunt : fit.sharp
       const left = rows.reduce((total, [a, b, c]) => total + a + b * Math.sqrt(sharpness) + c * sharpness, 0)
-      expect(Math.abs(left - 1), String(sharpness)).toBeLessThan(0.12)
+      expect(Math.abs(left - 1), String(sharpness)).toBeLessThan(0.15)
     }
   })
 

@@ -1,4 +1,5 @@
 import { createRequire } from 'node:module'
+import type * as PolygonClipping from 'polygon-clipping'
 import { describe, expect, it } from 'vitest'
 import { apply } from '../../src/compute/formula.ts'
 import { seatInsideDiameter, seatOutsideDiameter, seatWidth } from '../../src/compute/seat-ring.ts'
@@ -11,7 +12,7 @@ import {
 import { seatFeedSink, seatWidthAfterSeatFeed } from '../../src/compute/seat-widening.ts'
 import { INCH, valueOf } from './figures.ts'
 
-const clipping = createRequire(import.meta.url)('polygon-clipping') as typeof import('polygon-clipping')
+const clipping = createRequire(import.meta.url)('polygon-clipping') as typeof PolygonClipping
 
 type Angles = readonly [top: number, seat: number, throat: number]
 type Feeds = readonly [top: number, seat: number, throat: number]

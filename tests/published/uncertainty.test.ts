@@ -1,7 +1,14 @@
 import { describe, expect, it } from 'vitest'
 import { formula } from '../../src/compute/formula.ts'
 import type { Formula } from '../../src/compute/formula.ts'
-import { marginAfterFacing } from '../../src/compute/face.ts'
+import { contactCentre } from '../../src/compute/contact.ts'
+import { intakeFaceCorrection } from '../../src/compute/deck.ts'
+import { marginAfterFacing, marginAfterFacingAtAngle } from '../../src/compute/face.ts'
+import { goodmanSafety } from '../../src/compute/fatigue.ts'
+import { grooveConcentrationRoark } from '../../src/compute/groove.ts'
+import { sidePlayToClearance } from '../../src/compute/guide.ts'
+import { poolLevel } from '../../src/compute/oil.ts'
+import { seatOutsideDiameterAfterFeeds } from '../../src/compute/seat-feed.ts'
 import { springLoadShare, springRateFromLoads } from '../../src/compute/spring.ts'
 import { studTension } from '../../src/compute/stud.ts'
 import { threadStressArea } from '../../src/compute/thread.ts'
@@ -125,7 +132,7 @@ function spread(k: number, base: number): number {
 
 /** Standard deviation of a formula over normally spread inputs (Box–Muller on Halton points): propagation of distributions as in JCGM 101:2008. */
 function sampled(chosen: Formula, inputs: Readonly<Record<string, readonly [number, number]>>): number {
-  const primes = [2, 3, 5, 7, 11, 13, 17, 19]
+  const primes = [2, 3, 5, 7, 11, 13, 17, 19, 23, 29]
   const values = Array.from({ length: 20_000 }, (_, k) => {
     const x = Object.entries(inputs).map(([name, [value, u]], i) => {
       const radius = Math.sqrt(-2 * Math.log(spread(k + 1, primes[2 * i] ?? Number.NaN)))
@@ -149,6 +156,50 @@ describe('first-order propagation against sampled distributions', () => {
     ['share of the specified load', springLoadShare, { 'measured-load': [350, 4], 'specified-load': [378, 2] }],
     ['tension on a stud', studTension, { 'tip-force': [956, 10], ratio: [1.5, 0.02] }],
     ['margin after facing', marginAfterFacing, { margin: [2.413, 0.02], 'normal-stock': [0.2, 0.01], 'per-normal': [1.414, 0.01] }],
+    [
+      'margin after facing from the angle',
+      marginAfterFacingAtAngle,
+      { margin: [2.413, 0.02], 'normal-stock': [0.2, 0.01], angle: [45, 0.25] },
+    ],
+    [
+      'outside diameter after the cuts',
+      seatOutsideDiameterAfterFeeds,
+      {
+        'outside-diameter': [47.5, 0.05],
+        'top-feed': [0.12, 0.01],
+        'seat-feed': [0.05, 0.01],
+        'seat-angle': [45, 0.1],
+        'top-angle': [30, 0.1],
+      },
+    ],
+    [
+      'middle of the contact',
+      contactCentre,
+      {
+        'valve-diameter': [49.28, 0.05],
+        'outside-diameter': [47.55, 0.1],
+        'inside-diameter': [45.75, 0.1],
+        'face-width': [3.77, 0.05],
+        'face-angle': [45, 0.2],
+      },
+    ],
+    [
+      'side-play to clearance',
+      sidePlayToClearance,
+      { 'side-play': [0.14, 0.01], 'guide-length': [54.6, 0.2], 'indicator-distance': [25, 0.5] },
+    ],
+    ['groove by Roark', grooveConcentrationRoark, { diameter: [9.525, 0.05], depth: [0.3, 0.01], 'root-radius': [0.25, 0.01] }],
+    [
+      'Goodman',
+      goodmanSafety,
+      { 'alternating-stress': [60, 2], 'mean-stress': [150, 4], 'endurance-limit': [250, 8], 'tensile-strength': [900, 20] },
+    ],
+    ['intake-face correction', intakeFaceCorrection, { cut: [0.25, 0.01], 'bank-angle': [90, 0.1], 'face-raise': [55, 0.3] }],
+    [
+      'oil level',
+      poolLevel,
+      { flow: [3, 0.05], drains: [3, 0], 'drain-diameter': [10, 0.05], 'drain-length': [30, 0.5], viscosity: [80, 1] },
+    ],
   ])('%s', (_name, chosen, inputs) => {
     const { u } = measured(chosen, inputs)
     expect(Math.abs(sampled(chosen, inputs) / u - 1)).toBeLessThan(0.02)
