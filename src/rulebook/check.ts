@@ -1,4 +1,4 @@
-import { FORMULAS } from '../compute/registry.ts'
+import { FORMULAS, GROUP_FORMULAS } from '../compute/registry.ts'
 import { fault, pointer, type Fault } from '../quantity/fault.ts'
 import type { PartClass, Rulebook } from './book.ts'
 import { checkEngines } from './check-engine.ts'
@@ -27,6 +27,10 @@ function checkPart(book: Rulebook, cls: PartClass): readonly Fault[] {
   }
   for (const [name, derived] of cls.derived) {
     const where = pointer(path, 'derived', name)
+    if (derived.grid !== undefined) {
+      faults.push(...checkGrid(cls, derived.formula, derived.grid, where))
+      continue
+    }
     const formula = FORMULAS.get(derived.formula)
     if (formula === undefined)
       faults.push(
@@ -111,6 +115,15 @@ function checkPart(book: Rulebook, cls: PartClass): readonly Fault[] {
         ),
       )
   return faults
+}
+
+function checkGrid(cls: PartClass, formula: string, grid: string, where: string): readonly Fault[] {
+  const property = cls.properties.get(grid)?.property
+  if (!GROUP_FORMULAS.has(formula))
+    return [fault('formula-unknown', where, `No formula over a grid is called ${formula}.`, 'See the registry of src/compute.', formula)]
+  if (property === undefined || !('readings' in property) || property.readings === undefined)
+    return [unknown(where, 'grid', grid, cls.properties.keys())]
+  return []
 }
 
 function isChoice(

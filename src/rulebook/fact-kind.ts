@@ -1,4 +1,4 @@
-import { FORMULAS } from '../compute/registry.ts'
+import { FORMULAS, GROUP_FORMULAS } from '../compute/registry.ts'
 import type { FactKind, PartClass } from './book.ts'
 
 /**
@@ -27,6 +27,6 @@ export function factKindOf(parts: ReadonlyMap<string, PartClass>, from: string, 
   const count = cls?.counts.get(own)
   if (count !== undefined) return { form: 'quantity', kind: count.as === 'share' ? 'ratio' : 'count' }
   const derived = cls?.derived.get(own)
-  const formula = derived === undefined ? undefined : FORMULAS.get(derived.formula)
+  const formula = derived === undefined ? undefined : (FORMULAS.get(derived.formula) ?? GROUP_FORMULAS.get(derived.formula))
   return formula === undefined ? undefined : { form: 'quantity', kind: formula.output.kind }
 }

@@ -1,16 +1,17 @@
-import { apply } from '../compute/formula.ts'
-import { FORMULAS } from '../compute/registry.ts'
+import { apply, applyGroup } from '../compute/formula.ts'
+import { FORMULAS, GROUP_FORMULAS } from '../compute/registry.ts'
 import { interval } from '../quantity/compare.ts'
 import type { Measure } from '../quantity/measure.ts'
 import type { PartClass, Rulebook } from '../rulebook/book.ts'
-import type { Count } from '../rulebook/schema/properties.ts'
+import type { Count, Derived } from '../rulebook/schema/properties.ts'
 import { ENGINE, portOf, sameSpot } from '../rulebook/positions.ts'
 import { literalMeasure } from '../rulebook/literal.ts'
 import type { Facts } from './condition.ts'
 import type { EnteredFinding, EnteredSheet } from './entered.ts'
 import { factKey, type Fact, type FactKey, type KnownQuantity, type LimitFact, type Missing, type Origin, type Reading } from './fact.ts'
 import { combinations, extremes, isShort, missing, together } from './readings.ts'
-import { factOnSheet, layersOf, limitOnSheet, unstatedChoices } from './sheet-figures.ts'
+import { factOnSheet, layersOf, unstatedChoices } from './sheet-figures.ts'
+import { standingLimit } from './standing-limit.ts'
 import type { ShopLayer } from './shop.ts'
 import { bestU } from './best-instrument.ts'
 
@@ -187,7 +188,8 @@ export class JobFacts {
     }
   }
 
-  #compute(derived: { readonly formula: string; readonly inputs: Readonly<Record<string, string>> }, part: string, at: string): Fact {
+  #compute(derived: Derived, part: string, at: string): Fact {
+    if (derived.grid !== undefined) return this.#overGrid(derived.formula, derived.grid, part, at)
     const formula = FORMULAS.get(derived.formula)
     if (formula === undefined) throw new Error(`No formula ${derived.formula}.`)
     this.formulas.add(derived.formula)
@@ -236,6 +238,30 @@ export class JobFacts {
     return known
   }
 
+  /** A figure over a grid of heights: every place of the grid must have been read. */
+  #overGrid(key: string, grid: string, part: string, at: string): Fact {
+    const formula = GROUP_FORMULAS.get(key)
+    const property = this.#book.parts.get(part)?.properties.get(grid)?.property
+    const heights = this.fact(part, grid, at)
+    if (formula === undefined || property === undefined || !('readings' in property)) throw new Error(`No formula ${key} over a grid.`)
+    this.formulas.add(key)
+    if (heights.state !== 'known' || heights.form !== 'quantity') return heights.state === 'known' ? { state: 'not applicable' } : heights
+    const across = property.readings?.axes.length ?? 1
+    const places = heights.readings.map((_reading, i) => ({ x: exactly((i - (i % across)) / across), y: exactly(i % across) }))
+    const all: Readonly<Record<string, readonly Measure[]>> = { x: places.map((p) => p.x), y: places.map((p) => p.y), z: heights.readings }
+    const result = applyGroup(formula, Object.fromEntries(Object.keys(formula.inputs).map((name) => [name, all[name] ?? []])))
+    if (!result.ok) return missing('out of range', [factKey(part, grid, at)], result.why)
+    const best = heights.readings.every((r) => r.best)
+    const known = {
+      state: 'known',
+      form: 'quantity',
+      kind: formula.output.kind,
+      readings: [this.#reading(result, best)],
+      origin: 'computed',
+    } as const
+    return { ...known, ...(heights.incomplete === true ? { incomplete: true } : {}), formula: key, inputs: [factKey(part, grid, at)] }
+  }
+
   #address(name: string, part: string, at: string): string {
     const [other, own] = split(name, part)
     const place = this.#book.parts.get(other)?.place
@@ -243,43 +269,10 @@ export class JobFacts {
     return own.startsWith('limit.') ? `${other}:${own}@${at}` : factKey(other, own, spot)
   }
 
-  /** The limit that governs: maker's sheet, then the part's card, then the shop's own, then the trade's default if it may decide. */
+  /** The limit that governs here, and whose it is. */
   limit(part: string, id: string, at: string): LimitFact {
-    const entry = this.#book.parts.get(part)?.limits.get(id)
-    if (entry === undefined) return missing('no limit', [])
-    const common = { state: 'known', id: `${part}:${id}`, kind: entry.kind, whenTooClose: entry.whenTooClose } as const
-    const unstated = unstatedChoices(this.#book, this.#sheet, 'limits', part, id)
-    if (unstated.length > 0)
-      return missing(
-        'missing',
-        unstated.map((choice) => factKey('job', choice, ENGINE)),
-      )
-    const sheet = limitOnSheet(this.#layers, part, id, at)
-    if (sheet !== undefined) return { ...common, value: literalMeasure(sheet.typed, entry.kind), typed: sheet.typed, from: sheet.from }
-    const own = this.#shop.limits.find((l) => l.part === part && l.limit === id)
-    if (own !== undefined)
-      return { ...common, value: literalMeasure(own.value, entry.kind), typed: own.value, from: 'shop', adoptedBy: own.by }
-    for (const standard of entry.defaults) {
-      const fits = this.#fits(standard.for, part, at)
-      if (fits === 'no') continue
-      if (fits !== 'yes') return missing('missing', fits)
-      const trade = { ...common, value: standard.kept, typed: standard.value, provenance: standard.provenance, source: standard.source }
-      if (standard.provenance !== 'from memory') return { ...trade, from: 'trade' }
-      const adoption = this.#shop.adoptions.find((a) => a.part === part && a.limit === id)
-      return adoption === undefined ? missing('limit not adopted', []) : { ...trade, from: 'trade', adoptedBy: adoption.by }
-    }
-    return missing('no limit', [])
-  }
-
-  #fits(conditions: Readonly<Record<string, string | readonly string[]>>, part: string, at: string): 'yes' | 'no' | readonly FactKey[] {
-    const needs: FactKey[] = []
-    for (const [name, wanted] of Object.entries(conditions)) {
-      const fact = this.named(part, at, name)
-      if (fact.state === 'missing') needs.push(...fact.needs)
-      else if (fact.state === 'not applicable' || fact.form !== 'term') return 'no'
-      else if (!fact.terms.every((t) => (typeof wanted === 'string' ? t === wanted : wanted.includes(String(t))))) return 'no'
-    }
-    return needs.length === 0 ? 'yes' : needs
+    const named = (of: string, spot: string, name: string): Fact => this.named(of, spot, name)
+    return standingLimit({ book: this.#book, sheet: this.#sheet, shop: this.#shop, layers: this.#layers, named }, part, id, at)
   }
 }
 
@@ -287,3 +280,5 @@ const split = (name: string, part: string): readonly [string, string] => {
   const colon = name.indexOf(':')
   return colon < 0 ? [part, name] : [name.slice(0, colon), name.slice(colon + 1)]
 }
+
+const exactly = (value: number): Measure => ({ value, u: 0 })

@@ -117,9 +117,11 @@ const fieldsAt = (path: readonly (string | number)[]): string =>
 
 /** A key that JavaScript takes for an object's prototype would vanish without a word. */
 function assertNoPrototype(text: string): void {
-  if (/"(?:_|\\u005f){2}proto(?:_|\\u005f){2}"\s*:/i.test(text)) {
-    throw new Refused([fault('key-unknown', '', 'A sheet has no field "__proto__".', 'Take it out.')])
-  }
+  const found = /"(?:_|\\u005f){2}proto(?:_|\\u005f){2}"\s*:/i.exec(text)
+  if (found === null) return
+  const before = text.slice(0, found.index)
+  const atTop = before.split('{').length - before.split('}').length === 1
+  throw new Refused([fault('key-unknown', atTop ? pointer('__proto__') : '', 'A sheet has no field "__proto__".', 'Take it out.')])
 }
 
 /** Refuses nesting before the parser recurses into it. */

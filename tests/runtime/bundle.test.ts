@@ -93,10 +93,10 @@ describe('what goes to workerd', () => {
     expect(bundled().filter((p) => /node_modules\/zod\/.*locales\/(?!en\.)[a-z-]+\.js/i.test(p))).toEqual([])
   })
 
-  it('stays under 1.5 MB, and 420 kB compressed', () => {
+  it('stays under 2.5 MB, and 700 kB compressed', () => {
     const sizes = { minified: Buffer.byteLength(code), gzip: gzipSync(code).length }
-    expect(sizes.minified, JSON.stringify(sizes)).toBeLessThan(1_500_000)
-    expect(sizes.gzip, JSON.stringify(sizes)).toBeLessThan(420_000)
+    expect(sizes.minified, JSON.stringify(sizes)).toBeLessThan(2_500_000)
+    expect(sizes.gzip, JSON.stringify(sizes)).toBeLessThan(700_000)
     // A build that lost the rules would be small.
     expect(sizes.minified).toBeGreaterThan(500_000)
   })

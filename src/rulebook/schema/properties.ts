@@ -56,6 +56,11 @@ const derived = z.strictObject({
   label: sentence,
   formula: z.string().regex(/^[a-z0-9-]+@\d+$/),
   inputs: z.record(z.string(), z.union([factName, limitName])),
+  /**
+   * For a formula over a grid of heights: the property whose readings, row by row of its stations and axes, are the heights.
+   * Rows and columns count as equally spaced, which leaves a flatness as it is.
+   */
+  grid: propertyName.optional(),
 })
 export type Derived = z.infer<typeof derived>
 
