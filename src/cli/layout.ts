@@ -42,8 +42,9 @@ const TOGETHER = '\u00A0'
 export function wrap(text: string, width: number): readonly string[] {
   const lines: string[] = []
   let line = ''
-  for (const joined of plainly(text).replace(FIGURE, TOGETHER).split(/ +/)) {
-    const word = joined.replaceAll(TOGETHER, ' ')
+  const words = plainly(text).replace(FIGURE, TOGETHER).split(/ +/)
+  // Figures that follow one another may be more than a line holds; then each word breaks where it must.
+  for (const word of words.flatMap((w) => (w.length > width ? w.split(TOGETHER) : [w.replaceAll(TOGETHER, ' ')]))) {
     if (line !== '' && line.length + 1 + word.length > width) {
       lines.push(line)
       line = word

@@ -119,7 +119,7 @@ describe('with the shop’s key', () => {
     await page.locator('.answer').getByRole('button', { name: 'Enter it in the ledger' }).click()
     expect(page.url()).toMatch(/\/decisions\/[\w-]+(?:#answer)?$/)
     expect(await page.getByRole('heading', { name: 'Work order' }).isVisible()).toBe(true)
-    expect(await page.locator('.title-block').innerText()).toContain('QLE-11')
+    expect(await page.locator('header.title-block').innerText()).toContain('QLE-11')
     expect(await page.content()).not.toContain(house.key)
   })
 
