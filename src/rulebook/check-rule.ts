@@ -1,5 +1,6 @@
 import { fault, pointer, type Fault } from '../quantity/fault.ts'
 import type { PartClass, Rulebook } from './book.ts'
+import { checkWeight } from './check-weight.ts'
 import { factKindOf } from './fact-kind.ts'
 import { literalMeasure } from './literal.ts'
 import { limitKind, unknown } from './named.ts'
@@ -18,6 +19,7 @@ export function checkRule(book: Rulebook, cls: PartClass, rule: Rule): readonly 
   ] as const) {
     if (condition !== undefined) faults.push(...checkCondition(book, cls, condition, pointer(path, which)))
   }
+  faults.push(...checkWeight(book, cls, rule))
   if (rule.wakes !== undefined && rule.dormant !== true)
     faults.push(fault('wakes-awake', pointer(path, 'wakes'), 'Only a dormant rule can wake.', 'Add "dormant": true or take "wakes" out.'))
   if (cls.id === 'job' ? rule.about === undefined || book.subjects[rule.about] === undefined : rule.about !== undefined) {
