@@ -55,10 +55,16 @@ const unseen: Section = (record, { columns }) =>
     return hanging('  – ', where === '' ? partInWords(part) : `${partInWords(part)}: ${where}`, columns)
   })
 
-/** Groups on the sheet, units assumed, doubt taken from the typed figure. */
+/** Groups on the sheet, units assumed, doubt taken from the typed figure; what holds of several places is said once. */
 const notes: Section = (record, { columns }) => {
   const groups = record.body.expansions.map((e) => `${partInWords(e.part)}, "${plainly(e.said)}": ${positionsInWords(e.positions)}`)
-  return [...new Set([...groups, ...record.notes])].flatMap((note) => hanging('  – ', note, columns))
+  const places = new Map<string, string[]>()
+  for (const note of new Set(record.notes)) {
+    const [, place = '', says = note] = /^(\/\S*): (.*)$/s.exec(note) ?? []
+    places.set(says, [...(places.get(says) ?? []), ...(place === '' ? [] : [place])])
+  }
+  const said = [...places].map(([says, at]) => `${says}${at.length === 0 ? '' : ` (${at.join(', ')})`}`)
+  return [...new Set([...groups, ...said])].flatMap((note) => hanging('  – ', note, columns))
 }
 
 const reference: Section = (record, { columns }) => {

@@ -64,6 +64,23 @@ describe.each(SHEETS)('the report on %s', (name) => {
     for (const { part } of record.unseen) expect(unseen).toContain(part.replaceAll('-', ' '))
   })
 
+  it('says nothing twice about how groups were understood', () => {
+    const groups = section(text, 'HOW THE SHEET WAS READ')
+      .split('\n')
+      .filter((line) => line.startsWith('  – '))
+    expect(new Set(groups).size).toBe(groups.length)
+  })
+
+  it('says every note on how the sheet was read, with each place that it holds of', () => {
+    const notes = running(section(text, 'HOW THE SHEET WAS READ'))
+    for (const note of record.notes) {
+      const [, place = '', says = ''] = /^(\/\S+): (.*)$/.exec(note) ?? []
+      expect(notes).toContain(running(says))
+      expect(notes).toContain(place)
+      expect(notes.split(running(says)), says).toHaveLength(2)
+    }
+  })
+
   it('keeps the stages of work in their order, numbered', () => {
     const stages = [...new Set(record.plan.workOrder.map((l) => l.stage))]
     const work = section(text, 'ORDER OF WORK')
