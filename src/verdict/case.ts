@@ -60,7 +60,7 @@ export function runCase(book: CompiledBook, compiled: CompiledRule, one: RuleCas
     notes: [],
   }
   const facts = new JobFacts(book.book, sheet, shop)
-  return new Outcomes(book, engine, facts, firstConditions(facts)).of(compiled, at)
+  return new Outcomes(book, facts, firstConditions(facts)).of(compiled, at)
 }
 
 const adoption = (part: string, said: string): ShopLayer['adoptions'][number] => {

@@ -41,9 +41,8 @@ export function enterSheet(book: Rulebook, sheet: Sheet, shop: ShopLayer, commit
     const part = partOf(book, engine, has, finding, where, faults)
     if (part === undefined) return
     const positions = positionsFor(engine, part, finding, where, named.get(part.id) ?? new Set(), faults, expansions)
-    if (positions === undefined) return
     if (finding.property === LOOKED_OVER) {
-      looks.push({ finding, where, part, positions })
+      if (positions !== undefined) looks.push({ finding, where, part, positions })
       return
     }
     const entry = part.properties.get(finding.property)
@@ -65,7 +64,8 @@ export function enterSheet(book: Rulebook, sheet: Sheet, shop: ShopLayer, commit
       return
     }
     notes.push(...read.notes.map((n) => `${where}: ${n}`))
-    for (const at of positions)
+    // A place that can't be read is one fault; the value may hold another, and both are said at once.
+    for (const at of positions ?? [])
       enter(
         entered,
         { part: part.id, at, property: finding.property, value: read.value, ...whoAndWhen(finding, commitments) },

@@ -10,7 +10,7 @@ import type { Facts } from './condition.ts'
 import type { EnteredFinding, EnteredSheet } from './entered.ts'
 import { factKey, type Fact, type FactKey, type KnownQuantity, type LimitFact, type Missing, type Origin, type Reading } from './fact.ts'
 import { combinations, extremes, isShort, missing, together } from './readings.ts'
-import { factOnSheet, layersOf, unstatedChoices } from './sheet-figures.ts'
+import { factOnSheet, hasPart, layersOf, unstatedChoices } from './sheet-figures.ts'
 import { standingLimit } from './standing-limit.ts'
 import type { ShopLayer } from './shop.ts'
 import { bestU } from './best-instrument.ts'
@@ -61,7 +61,8 @@ export class JobFacts {
   /** The positions of another part at the same spot; none where the engine lacks the part. */
   spots(part: string, at: string): readonly string[] {
     const place = this.#book.parts.get(part)?.place
-    return place === undefined ? [] : sameSpot(this.#sheet.engine, at, place)
+    const has = hasPart(this.#sheet.engine, this.#sheet.casting, part)
+    return place === undefined || has === 'no' ? [] : sameSpot(this.#sheet.engine, at, place)
   }
 
   /** The view that one part's rules have: bare names are its own, "job:fuel" another part's at the same spot. */
@@ -80,7 +81,8 @@ export class JobFacts {
     if (other === part) return this.fact(part, own, at)
     const target = this.#book.parts.get(other)
     if (target === undefined) return missing('missing', [])
-    const spots = sameSpot(this.#sheet.engine, at, target.place)
+    const spots = this.spots(other, at)
+    if (spots.length === 0) return { state: 'not applicable' }
     return together(spots.map((spot) => this.fact(other, own, spot)))
   }
 

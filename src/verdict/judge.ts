@@ -44,12 +44,12 @@ export interface JudgeOptions {
 /** Judges every part that the sheet speaks of, what their findings open, and the job's set-level subjects. */
 export async function judge(book: CompiledBook, sheet: EnteredSheet, shop: ShopLayer, options: JudgeOptions): Promise<Judgement> {
   const facts = new JobFacts(book.book, sheet, shop)
-  const outcomes = new Outcomes(book, sheet.engine, facts, firstConditions(facts))
+  const outcomes = new Outcomes(book, facts, firstConditions(facts))
   facts.countBy((count) => countOf(book, sheet, outcomes, count))
   const z = book.book.confidence.quantiles[shop.confidence] ?? 0
   const subjects = subjectsOf(book, sheet, facts, outcomes, options.promised ?? [])
 
-  const second = options.secondOpinion ? await secondOpinion(book, sheet, facts, subjects) : undefined
+  const second = options.secondOpinion ? await secondOpinion(book, facts, subjects) : undefined
   const verdicts = subjects.map((subject): Verdict => {
     const rules = [...(book.about.get(subject.about) ?? []), ...promisesFor(book, subject, options.promised ?? [])]
     const found = rules.map((rule) => outcomes.of(rule, subject.at))
@@ -252,7 +252,7 @@ function govern(book: CompiledBook, verdicts: readonly Verdict[]): readonly Verd
   })
 }
 
-async function secondOpinion(book: CompiledBook, sheet: EnteredSheet, facts: JobFacts, subjects: readonly Subject[]): Promise<Outcomes> {
+async function secondOpinion(book: CompiledBook, facts: JobFacts, subjects: readonly Subject[]): Promise<Outcomes> {
   const said = new Map<string, ReadonlyMap<string, Answer>>()
   const ask = async (about: string, part: string, at: string): Promise<void> => {
     const key = `${about}@${at}`
@@ -272,7 +272,6 @@ async function secondOpinion(book: CompiledBook, sheet: EnteredSheet, facts: Job
   }
   return new Outcomes(
     book,
-    sheet.engine,
     facts,
     secondConditions((rule, at) => said.get(`${rule.rule.about ?? rule.part}@${at}`) ?? new Map()),
   )

@@ -1,6 +1,4 @@
 import { kleeneAll, kleeneAny } from '../quantity/compare.ts'
-import { ENGINE, sameSpot } from '../rulebook/positions.ts'
-import type { Engine } from '../rulebook/schema/engine.ts'
 import { questionKey, type CompiledBook, type CompiledRule } from './compiled.ts'
 import type { LeafTrace } from './condition.ts'
 import type { Answer } from './fact.ts'
@@ -37,15 +35,13 @@ export type Conditions = (
  */
 export class Outcomes {
   readonly #book: CompiledBook
-  readonly #engine: Engine
   readonly #facts: JobFacts
   readonly #conditions: Conditions
   readonly #known = new Map<string, RuleOutcome>()
   readonly #asking = new Set<string>()
 
-  constructor(book: CompiledBook, engine: Engine, facts: JobFacts, conditions: Conditions) {
+  constructor(book: CompiledBook, facts: JobFacts, conditions: Conditions) {
     this.#book = book
-    this.#engine = engine
     this.#facts = facts
     this.#conditions = conditions
   }
@@ -93,8 +89,7 @@ export class Outcomes {
     for (const id of compiled.openers) {
       const opener = this.#book.rules.get(id)
       if (opener === undefined) continue
-      const place = this.#book.book.parts.get(opener.part)?.place ?? 'engine'
-      for (const spot of at === ENGINE && place === 'engine' ? [ENGINE] : sameSpot(this.#engine, at, place)) {
+      for (const spot of this.#facts.spots(opener.part, at)) {
         const answer = this.of(opener, spot).answer
         if (answer === 'unknown') waitsFor.push({ rule: id, at: spot })
         answers.push(answer === 'does not apply' ? 'not met' : answer)

@@ -73,6 +73,13 @@ export function limitOnSheet(
   return undefined
 }
 
+/** Whether the engine has a part class; 'unstated' while that hangs on the casting and nobody has said which. */
+export function hasPart(engine: Engine, casting: string | undefined, part: string): 'yes' | 'no' | 'unstated' {
+  if (part === 'job' || partsOf(engine, casting).includes(part)) return 'yes'
+  const some = casting === undefined && Object.values(engine.castings).some((c) => c.parts?.includes(part) ?? false)
+  return some ? 'unstated' : 'no'
+}
+
 /** The part classes that this job's engine has, the casting's own list standing over the engine's. */
 export function partsOf(engine: Engine, casting: string | undefined): readonly string[] {
   return (casting === undefined ? undefined : engine.castings[casting]?.parts) ?? engine.parts

@@ -26,7 +26,7 @@ describe('what holds for every rulebook', () => {
       fc.property(randomSheet, shops, (sheet, shop) => {
         const bare = entered({ ...sheet, findings: [] }, shop)
         const facts = new JobFacts(book.book, bare, shop)
-        const outcomes = new Outcomes(book, bare.engine, facts, firstConditions(facts))
+        const outcomes = new Outcomes(book, facts, firstConditions(facts))
         for (const part of partsOf(bare.engine, bare.casting)) {
           const cls = book.book.parts.get(part)
           if (cls === undefined || part === 'job') continue
