@@ -9,7 +9,7 @@ import { filesOnDisk } from './files.ts'
 
 const book = compileBook(loadRulebook(filesOnDisk()))
 
-type Given = string | boolean | { readonly value: string; readonly instrument: string }
+type Given = string | boolean | { readonly value: string | readonly string[]; readonly instrument: string }
 type Values = Readonly<Record<string, Given>>
 type Build = Readonly<Record<string, string | boolean>>
 
@@ -130,6 +130,26 @@ describe.each(Object.keys(SOUND_HEAD))('a head of the %s', (engine) => {
     const along = { 'flatness.along': { value: '0.0090 in', instrument: 'surface-plate-grid' } }
     expect(await headOf(engine, along)).toBe('recondition')
     expect(await headOf(engine, { ...along, thickness: { value: thin, instrument: 'length-micrometer' } })).toBe('replace')
+  })
+})
+
+describe('a deck read over a grid', () => {
+  /** Five places along, three across at each: a bow of that height in the middle. */
+  const bow = (height: string, points = 15): Values => ({
+    'flatness.along': '',
+    'deck.grid': {
+      value: ['0.0000 in', '0.0005 in', height, '0.0005 in', '0.0000 in'].flatMap((z) => [z, z, z]).slice(0, points),
+      instrument: 'tenth-indicator',
+    },
+  })
+
+  it('stands for the flatness along, by the closest planes that hold it', async () => {
+    expect(await headOf('QL-6P', bow('0.0030 in'))).toBe('reuse')
+    expect(await headOf('QL-6P', bow('0.0080 in'))).toBe('recondition')
+  })
+
+  it('with points left out it clears nothing', async () => {
+    expect(await headOf('QL-6P', bow('0.0030 in', 12))).toBe('undetermined')
   })
 })
 
