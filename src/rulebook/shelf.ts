@@ -221,333 +221,334 @@ import f218 from '../../rules/retainer/rotator-stays.json' with { type: 'json' }
 import f219 from '../../rules/retainer/rotator-swapped.json' with { type: 'json' }
 import f220 from '../../rules/retainer/single-groove-touch.json' with { type: 'json' }
 import f221 from '../../rules/retainer/strikes-seal.json' with { type: 'json' }
-import f222 from '../../rules/retainer/worn-out.json' with { type: 'json' }
-import f223 from '../../rules/rocker-stud/bent-stud.json' with { type: 'json' }
-import f224 from '../../rules/rocker-stud/gauge-fails.json' with { type: 'json' }
-import f225 from '../../rules/rocker-stud/groove-asks-pushrod.json' with { type: 'json' }
-import f226 from '../../rules/rocker-stud/groove-condemns.json' with { type: 'json' }
-import f227 from '../../rules/rocker-stud/groove-measured.json' with { type: 'json' }
-import f228 from '../../rules/rocker-stud/limits.json' with { type: 'json' }
-import f229 from '../../rules/rocker-stud/new-nut-slips.json' with { type: 'json' }
-import f230 from '../../rules/rocker-stud/nut-drag-low.json' with { type: 'json' }
-import f231 from '../../rules/rocker-stud/nut-holds.json' with { type: 'json' }
-import f232 from '../../rules/rocker-stud/nut-runs-free.json' with { type: 'json' }
-import f233 from '../../rules/rocker-stud/polish-looks-further.json' with { type: 'json' }
-import f234 from '../../rules/rocker-stud/pressed-stud-loose.json' with { type: 'json' }
-import f235 from '../../rules/rocker-stud/pressed-stud-proud.json' with { type: 'json' }
-import f236 from '../../rules/rocker-stud/pressed-stud-watch.json' with { type: 'json' }
-import f237 from '../../rules/rocker-stud/properties.json' with { type: 'json' }
-import f238 from '../../rules/rocker-stud/screw-in-stud-loose.json' with { type: 'json' }
-import f239 from '../../rules/rocker-stud/shoulder-smooth.json' with { type: 'json' }
-import f240 from '../../rules/rocker-stud/stays-put.json' with { type: 'json' }
-import f241 from '../../rules/rocker-stud/straight.json' with { type: 'json' }
-import f242 from '../../rules/rocker-stud/thread-beyond-chasing.json' with { type: 'json' }
-import f243 from '../../rules/rocker-stud/thread-chase.json' with { type: 'json' }
-import f244 from '../../rules/rocker-stud/thread-crest-lost.json' with { type: 'json' }
-import f245 from '../../rules/rocker-stud/thread-gauged.json' with { type: 'json' }
-import f246 from '../../rules/rocker-stud/thread-pitch-off.json' with { type: 'json' }
-import f247 from '../../rules/rocker-stud/thread-sound.json' with { type: 'json' }
-import f248 from '../../rules/rocker-stud/thread-turns-lost.json' with { type: 'json' }
-import f249 from '../../rules/rocker/cup-smooth.json' with { type: 'json' }
-import f250 from '../../rules/rocker/cup-worn.json' with { type: 'json' }
-import f251 from '../../rules/rocker/goes-with-grooved-stud.json' with { type: 'json' }
-import f252 from '../../rules/rocker/goes-with-measured-groove.json' with { type: 'json' }
-import f253 from '../../rules/rocker/limits.json' with { type: 'json' }
-import f254 from '../../rules/rocker/out-of-true.json' with { type: 'json' }
-import f255 from '../../rules/rocker/pad-marked-stamped.json' with { type: 'json' }
-import f256 from '../../rules/rocker/pad-regrind.json' with { type: 'json' }
-import f257 from '../../rules/rocker/pad-smooth.json' with { type: 'json' }
-import f258 from '../../rules/rocker/pad-worn-out.json' with { type: 'json' }
-import f259 from '../../rules/rocker/pivot-damaged.json' with { type: 'json' }
-import f260 from '../../rules/rocker/pivot-one-sided.json' with { type: 'json' }
-import f261 from '../../rules/rocker/pivot-smooth.json' with { type: 'json' }
-import f262 from '../../rules/rocker/properties.json' with { type: 'json' }
-import f263 from '../../rules/rocker/shaft-fits.json' with { type: 'json' }
-import f264 from '../../rules/rocker/shaft-loose.json' with { type: 'json' }
-import f265 from '../../rules/rocker/shaft-stepped.json' with { type: 'json' }
-import f266 from '../../rules/rocker/slot-clearance.json' with { type: 'json' }
-import f267 from '../../rules/rocker/slot-rubbed-end.json' with { type: 'json' }
-import f268 from '../../rules/rocker/slot-rubbed-side.json' with { type: 'json' }
-import f269 from '../../rules/rocker/slot-tight.json' with { type: 'json' }
-import f270 from '../../rules/rocker/slot-unmarked.json' with { type: 'json' }
-import f271 from '../../rules/rocker/track-off-centre.json' with { type: 'json' }
-import f272 from '../../rules/rocker/track-offset-measured.json' with { type: 'json' }
-import f273 from '../../rules/rocker/track-wide.json' with { type: 'json' }
-import f274 from '../../rules/rocker/true-running.json' with { type: 'json' }
-import f275 from '../../rules/seat/angle-off.json' with { type: 'json' }
-import f276 from '../../rules/seat/angles-told.json' with { type: 'json' }
-import f277 from '../../rules/seat/bare-inner-short.json' with { type: 'json' }
-import f278 from '../../rules/seat/bare-outer-short.json' with { type: 'json' }
-import f279 from '../../rules/seat/burned-recut.json' with { type: 'json' }
-import f280 from '../../rules/seat/centre-high.json' with { type: 'json' }
-import f281 from '../../rules/seat/centre-low.json' with { type: 'json' }
-import f282 from '../../rules/seat/copper-dust.json' with { type: 'json' }
-import f283 from '../../rules/seat/cracked.json' with { type: 'json' }
-import f284 from '../../rules/seat/cut-as-planned.json' with { type: 'json' }
-import f285 from '../../rules/seat/cut-hard-skin-tested.json' with { type: 'json' }
-import f286 from '../../rules/seat/depth-known.json' with { type: 'json' }
-import f287 from '../../rules/seat/dull-insert-noted.json' with { type: 'json' }
-import f288 from '../../rules/seat/face-not-bare.json' with { type: 'json' }
-import f289 from '../../rules/seat/face-not-true.json' with { type: 'json' }
-import f290 from '../../rules/seat/film-on-seat-shows-face.json' with { type: 'json' }
-import f291 from '../../rules/seat/gas-inserts-matched.json' with { type: 'json' }
-import f292 from '../../rules/seat/guide-renewed.json' with { type: 'json' }
-import f293 from '../../rules/seat/hard-skin-cut.json' with { type: 'json' }
-import f294 from '../../rules/seat/head-takes-no-insert.json' with { type: 'json' }
-import f295 from '../../rules/seat/insert-burned.json' with { type: 'json' }
-import f296 from '../../rules/seat/insert-loose.json' with { type: 'json' }
-import f297 from '../../rules/seat/insert-set-back.json' with { type: 'json' }
-import f298 from '../../rules/seat/insert-too-loose.json' with { type: 'json' }
-import f299 from '../../rules/seat/insert-too-tight.json' with { type: 'json' }
-import f300 from '../../rules/seat/interference-on-gas.json' with { type: 'json' }
-import f301 from '../../rules/seat/lash-closed.json' with { type: 'json' }
-import f302 from '../../rules/seat/limits.json' with { type: 'json' }
-import f303 from '../../rules/seat/looks-sound.json' with { type: 'json' }
-import f304 from '../../rules/seat/new-insert.json' with { type: 'json' }
-import f305 from '../../rules/seat/no-metal-left.json' with { type: 'json' }
-import f306 from '../../rules/seat/not-all-round.json' with { type: 'json' }
-import f307 from '../../rules/seat/pocketed.json' with { type: 'json' }
-import f308 from '../../rules/seat/pour-test-weeps.json' with { type: 'json' }
-import f309 from '../../rules/seat/properties.json' with { type: 'json' }
-import f310 from '../../rules/seat/recut.json' with { type: 'json' }
-import f311 from '../../rules/seat/ring-high.json' with { type: 'json' }
-import f312 from '../../rules/seat/ring-looked-at.json' with { type: 'json' }
-import f313 from '../../rules/seat/ring-low.json' with { type: 'json' }
-import f314 from '../../rules/seat/ring-narrow-high.json' with { type: 'json' }
-import f315 from '../../rules/seat/ring-narrow-low.json' with { type: 'json' }
-import f316 from '../../rules/seat/ring-narrow.json' with { type: 'json' }
-import f317 from '../../rules/seat/ring-wide.json' with { type: 'json' }
-import f318 from '../../rules/seat/roundness-shown.json' with { type: 'json' }
-import f319 from '../../rules/seat/runout-cause.json' with { type: 'json' }
-import f320 from '../../rules/seat/runs-out.json' with { type: 'json' }
-import f321 from '../../rules/seat/sinks-by-work.json' with { type: 'json' }
-import f322 from '../../rules/seat/soft-and-sunk.json' with { type: 'json' }
-import f323 from '../../rules/seat/soft-lash-closing.json' with { type: 'json' }
-import f324 from '../../rules/seat/soft-on-gas.json' with { type: 'json' }
-import f325 from '../../rules/seat/soft-on-petrol.json' with { type: 'json' }
-import f326 from '../../rules/seat/soft-seat-watched.json' with { type: 'json' }
-import f327 from '../../rules/seat/spun-shows-place.json' with { type: 'json' }
-import f328 from '../../rules/seat/stock-spent.json' with { type: 'json' }
-import f329 from '../../rules/seat/sunk-try-new-valve.json' with { type: 'json' }
-import f330 from '../../rules/seat/sunk-with-new-valve.json' with { type: 'json' }
-import f331 from '../../rules/seat/thirty-degree-seat.json' with { type: 'json' }
-import f332 from '../../rules/seat/throat-cutter-too-flat.json' with { type: 'json' }
-import f333 from '../../rules/seat/top-cutter-too-steep.json' with { type: 'json' }
-import f334 from '../../rules/seat/vacuum-below-mates.json' with { type: 'json' }
-import f335 from '../../rules/seat/vacuum-falls.json' with { type: 'json' }
-import f336 from '../../rules/seat/vacuum-guide-open.json' with { type: 'json' }
-import f337 from '../../rules/seat/vacuum-low.json' with { type: 'json' }
-import f338 from '../../rules/sources/army-od1001.json' with { type: 'json' }
-import f339 from '../../rules/sources/army-tm-1-1500-204-23-1.json' with { type: 'json' }
-import f340 from '../../rules/sources/army-tm-1-1500-204-23-6.json' with { type: 'json' }
-import f341 from '../../rules/sources/army-tm-1-1500-204-23-9.json' with { type: 'json' }
-import f342 from '../../rules/sources/army-tm-10-3510-209-24.json' with { type: 'json' }
-import f343 from '../../rules/sources/army-tm-10-3930-621-34.json' with { type: 'json' }
-import f344 from '../../rules/sources/army-tm-10-3930-653-14.json' with { type: 'json' }
-import f345 from '../../rules/sources/army-tm-10-3930-659-34.json' with { type: 'json' }
-import f346 from '../../rules/sources/army-tm-10-3930-671-24.json' with { type: 'json' }
-import f347 from '../../rules/sources/army-tm-5-1940-322-24.json' with { type: 'json' }
-import f348 from '../../rules/sources/army-tm-5-3805-255-14.json' with { type: 'json' }
-import f349 from '../../rules/sources/army-tm-5-3805-262-34.json' with { type: 'json' }
-import f350 from '../../rules/sources/army-tm-5-3805-298-23-2.json' with { type: 'json' }
-import f351 from '../../rules/sources/army-tm-5-3810-289-34-water-holes.json' with { type: 'json' }
-import f352 from '../../rules/sources/army-tm-5-3810-289-34.json' with { type: 'json' }
-import f353 from '../../rules/sources/army-tm-5-3810-295-34.json' with { type: 'json' }
-import f354 from '../../rules/sources/army-tm-5-3810-306-34-head.json' with { type: 'json' }
-import f355 from '../../rules/sources/army-tm-5-3810-306-34.json' with { type: 'json' }
-import f356 from '../../rules/sources/army-tm-5-3820-256-24-5.json' with { type: 'json' }
-import f357 from '../../rules/sources/army-tm-5-3825-230-14.json' with { type: 'json' }
-import f358 from '../../rules/sources/army-tm-5-4320-240-15.json' with { type: 'json' }
-import f359 from '../../rules/sources/army-tm-5-4320-300-14.json' with { type: 'json' }
-import f360 from '../../rules/sources/army-tm-5-6115-400-35.json' with { type: 'json' }
-import f361 from '../../rules/sources/army-tm-5-6115-593-34.json' with { type: 'json' }
-import f362 from '../../rules/sources/army-tm-55-1905-223-24-5.json' with { type: 'json' }
-import f363 from '../../rules/sources/army-tm-9-2320-260-34-1.json' with { type: 'json' }
-import f364 from '../../rules/sources/army-tm-9-2320-366-34-4.json' with { type: 'json' }
-import f365 from '../../rules/sources/army-tm-9-2815-254-24.json' with { type: 'json' }
-import f366 from '../../rules/sources/army-tm-9-2815-255-24.json' with { type: 'json' }
-import f367 from '../../rules/sources/army-tm-9-4310-397-14.json' with { type: 'json' }
-import f368 from '../../rules/sources/army-tm-9-4940-549-14.json' with { type: 'json' }
-import f369 from '../../rules/sources/army-tm-9-6115-604-34.json' with { type: 'json' }
-import f370 from '../../rules/sources/army-tm-9-8000.json' with { type: 'json' }
-import f371 from '../../rules/sources/astm-e1417.json' with { type: 'json' }
-import f372 from '../../rules/sources/astm-e1444.json' with { type: 'json' }
-import f373 from '../../rules/sources/clean-air-act.json' with { type: 'json' }
-import f374 from '../../rules/sources/memory.json' with { type: 'json' }
-import f375 from '../../rules/sources/navy-14076-lash-caps.json' with { type: 'json' }
-import f376 from '../../rules/sources/navy-14329.json' with { type: 'json' }
-import f377 from '../../rules/sources/navy-engineman-2-broken-valves.json' with { type: 'json' }
-import f378 from '../../rules/sources/navy-engineman-2-pressure-tests.json' with { type: 'json' }
-import f379 from '../../rules/sources/navy-navedtra-14076.json' with { type: 'json' }
-import f380 from '../../rules/sources/normal-quantiles.json' with { type: 'json' }
-import f381 from '../../rules/sources/osha-abrasive-wheels.json' with { type: 'json' }
-import f382 from '../../rules/sources/osha-asbestos.json' with { type: 'json' }
-import f383 from '../../rules/sources/osha-beryllium.json' with { type: 'json' }
-import f384 from '../../rules/sources/osha-hydroxide.json' with { type: 'json' }
-import f385 from '../../rules/sources/osha-lead.json' with { type: 'json' }
-import f386 from '../../rules/sources/practice-air-held-valves.json' with { type: 'json' }
-import f387 from '../../rules/sources/practice-annealed-heads.json' with { type: 'json' }
-import f388 from '../../rules/sources/practice-blasting.json' with { type: 'json' }
-import f389 from '../../rules/sources/practice-cam-change.json' with { type: 'json' }
-import f390 from '../../rules/sources/practice-camshaft-look.json' with { type: 'json' }
-import f391 from '../../rules/sources/practice-chamber-volumes.json' with { type: 'json' }
-import f392 from '../../rules/sources/practice-charred-seals.json' with { type: 'json' }
-import f393 from '../../rules/sources/practice-coil-bind.json' with { type: 'json' }
-import f394 from '../../rules/sources/practice-cold-pressure-test.json' with { type: 'json' }
-import f395 from '../../rules/sources/practice-core-plugs.json' with { type: 'json' }
-import f396 from '../../rules/sources/practice-corroded-ports.json' with { type: 'json' }
-import f397 from '../../rules/sources/practice-crack-repair.json' with { type: 'json' }
-import f398 from '../../rules/sources/practice-crack-sites.json' with { type: 'json' }
-import f399 from '../../rules/sources/practice-crack-test.json' with { type: 'json' }
-import f400 from '../../rules/sources/practice-deck-finish.json' with { type: 'json' }
-import f401 from '../../rules/sources/practice-deck-flatness.json' with { type: 'json' }
-import f402 from '../../rules/sources/practice-first-run.json' with { type: 'json' }
-import f403 from '../../rules/sources/practice-flat-tappet-change.json' with { type: 'json' }
-import f404 from '../../rules/sources/practice-flat-tappet-loads.json' with { type: 'json' }
-import f405 from '../../rules/sources/practice-gas-isolation.json' with { type: 'json' }
-import f406 from '../../rules/sources/practice-gas-seats.json' with { type: 'json' }
-import f407 from '../../rules/sources/practice-guide-clearance.json' with { type: 'json' }
-import f408 from '../../rules/sources/practice-guide-fit.json' with { type: 'json' }
-import f409 from '../../rules/sources/practice-guide-measuring.json' with { type: 'json' }
-import f410 from '../../rules/sources/practice-guide-plate.json' with { type: 'json' }
-import f411 from '../../rules/sources/practice-guide-repair.json' with { type: 'json' }
-import f412 from '../../rules/sources/practice-guide-tops.json' with { type: 'json' }
-import f413 from '../../rules/sources/practice-head-bolts.json' with { type: 'json' }
-import f414 from '../../rules/sources/practice-head-thickness.json' with { type: 'json' }
-import f415 from '../../rules/sources/practice-hot-parts.json' with { type: 'json' }
-import f416 from '../../rules/sources/practice-intake-face.json' with { type: 'json' }
-import f417 from '../../rules/sources/practice-keeper-families.json' with { type: 'json' }
-import f418 from '../../rules/sources/practice-keeper-groove.json' with { type: 'json' }
-import f419 from '../../rules/sources/practice-keepers.json' with { type: 'json' }
-import f420 from '../../rules/sources/practice-leak-tests.json' with { type: 'json' }
-import f421 from '../../rules/sources/practice-limits-of-advice.json' with { type: 'json' }
-import f422 from '../../rules/sources/practice-missed-cracks.json' with { type: 'json' }
-import f423 from '../../rules/sources/practice-offset-keepers.json' with { type: 'json' }
-import f424 from '../../rules/sources/practice-oil-pump-look.json' with { type: 'json' }
-import f425 from '../../rules/sources/practice-order-of-work.json' with { type: 'json' }
-import f426 from '../../rules/sources/practice-plug-threads.json' with { type: 'json' }
-import f427 from '../../rules/sources/practice-pump-seals.json' with { type: 'json' }
-import f428 from '../../rules/sources/practice-pushrods.json' with { type: 'json' }
-import f429 from '../../rules/sources/practice-retainer-seal-room.json' with { type: 'json' }
-import f430 from '../../rules/sources/practice-rocker-fit.json' with { type: 'json' }
-import f431 from '../../rules/sources/practice-rocker-lift.json' with { type: 'json' }
-import f432 from '../../rules/sources/practice-rotators.json' with { type: 'json' }
-import f433 from '../../rules/sources/practice-seal-kinds.json' with { type: 'json' }
-import f434 from '../../rules/sources/practice-seal-set.json' with { type: 'json' }
-import f435 from '../../rules/sources/practice-seal-spring-room.json' with { type: 'json' }
-import f436 from '../../rules/sources/practice-seal-test.json' with { type: 'json' }
-import f437 from '../../rules/sources/practice-seat-contact.json' with { type: 'json' }
-import f438 from '../../rules/sources/practice-seat-cutters.json' with { type: 'json' }
-import f439 from '../../rules/sources/practice-seat-inserts.json' with { type: 'json' }
-import f440 from '../../rules/sources/practice-seat-sink.json' with { type: 'json' }
-import f441 from '../../rules/sources/practice-seat-width.json' with { type: 'json' }
-import f442 from '../../rules/sources/practice-side-play.json' with { type: 'json' }
-import f443 from '../../rules/sources/practice-sodium-valves.json' with { type: 'json' }
-import f444 from '../../rules/sources/practice-soft-seats.json' with { type: 'json' }
-import f445 from '../../rules/sources/practice-special-valves.json' with { type: 'json' }
-import f446 from '../../rules/sources/practice-spring-fit.json' with { type: 'json' }
-import f447 from '../../rules/sources/practice-spring-height.json' with { type: 'json' }
-import f448 from '../../rules/sources/practice-spring-match.json' with { type: 'json' }
-import f449 from '../../rules/sources/practice-spring-test.json' with { type: 'json' }
-import f450 from '../../rules/sources/practice-springs-at-overhaul.json' with { type: 'json' }
-import f451 from '../../rules/sources/practice-stem-surface.json' with { type: 'json' }
-import f452 from '../../rules/sources/practice-stem-wear.json' with { type: 'json' }
-import f453 from '../../rules/sources/practice-straighten-first.json' with { type: 'json' }
-import f454 from '../../rules/sources/practice-stud-breakage.json' with { type: 'json' }
-import f455 from '../../rules/sources/practice-stud-groove.json' with { type: 'json' }
-import f456 from '../../rules/sources/practice-stud-in-boss.json' with { type: 'json' }
-import f457 from '../../rules/sources/practice-test-pressure.json' with { type: 'json' }
-import f458 from '../../rules/sources/practice-thread-chase.json' with { type: 'json' }
-import f459 from '../../rules/sources/practice-tip-allowance.json' with { type: 'json' }
-import f460 from '../../rules/sources/practice-tip-stand.json' with { type: 'json' }
-import f461 from '../../rules/sources/practice-titanium.json' with { type: 'json' }
-import f462 from '../../rules/sources/practice-valve-cleaning.json' with { type: 'json' }
-import f463 from '../../rules/sources/practice-valve-face.json' with { type: 'json' }
-import f464 from '../../rules/sources/practice-valve-head.json' with { type: 'json' }
-import f465 from '../../rules/sources/practice-valve-margin.json' with { type: 'json' }
-import f466 from '../../rules/sources/practice-valve-tip.json' with { type: 'json' }
-import f467 from '../../rules/sources/practice-wash-by-material.json' with { type: 'json' }
-import f468 from '../../rules/sources/sae-710356.json' with { type: 'json' }
-import f469 from '../../rules/sources/sae-871622.json' with { type: 'json' }
-import f470 from '../../rules/sources/sae-932780.json' with { type: 'json' }
-import f471 from '../../rules/sources/wang-1998-valve-seats.json' with { type: 'json' }
-import f472 from '../../rules/spring/bind-margin-kept.json' with { type: 'json' }
-import f473 from '../../rules/spring/binds.json' with { type: 'json' }
-import f474 from '../../rules/spring/bright-spots-ask.json' with { type: 'json' }
-import f475 from '../../rules/spring/damper-step.json' with { type: 'json' }
-import f476 from '../../rules/spring/free-length-kept.json' with { type: 'json' }
-import f477 from '../../rules/spring/height-shim.json' with { type: 'json' }
-import f478 from '../../rules/spring/height-short.json' with { type: 'json' }
-import f479 from '../../rules/spring/inside-smooth.json' with { type: 'json' }
-import f480 from '../../rules/spring/limits.json' with { type: 'json' }
-import f481 from '../../rules/spring/load-kept.json' with { type: 'json' }
-import f482 from '../../rules/spring/odd-one-out.json' with { type: 'json' }
-import f483 from '../../rules/spring/out-of-square.json' with { type: 'json' }
-import f484 from '../../rules/spring/properties.json' with { type: 'json' }
-import f485 from '../../rules/spring/stands-square.json' with { type: 'json' }
-import f486 from '../../rules/spring/sunk-too-far.json' with { type: 'json' }
-import f487 from '../../rules/spring/surface-fault.json' with { type: 'json' }
-import f488 from '../../rules/spring/surface-sound.json' with { type: 'json' }
-import f489 from '../../rules/spring/too-short.json' with { type: 'json' }
-import f490 from '../../rules/spring/weak.json' with { type: 'json' }
-import f491 from '../../rules/stem-seal/been-off.json' with { type: 'json' }
-import f492 from '../../rules/stem-seal/charred.json' with { type: 'json' }
-import f493 from '../../rules/stem-seal/failed.json' with { type: 'json' }
-import f494 from '../../rules/stem-seal/is-o-ring.json' with { type: 'json' }
-import f495 from '../../rules/stem-seal/is-positive.json' with { type: 'json' }
-import f496 from '../../rules/stem-seal/is-umbrella.json' with { type: 'json' }
-import f497 from '../../rules/stem-seal/properties.json' with { type: 'json' }
-import f498 from '../../rules/stem-seal/undisturbed.json' with { type: 'json' }
-import f499 from '../../rules/stem-seal/word-and-test-differ.json' with { type: 'json' }
-import f500 from '../../rules/valve/clean-by-hand.json' with { type: 'json' }
-import f501 from '../../rules/valve/crack-found.json' with { type: 'json' }
-import f502 from '../../rules/valve/face-burned.json' with { type: 'json' }
-import f503 from '../../rules/valve/face-not-ground.json' with { type: 'json' }
-import f504 from '../../rules/valve/face-one-sided.json' with { type: 'json' }
-import f505 from '../../rules/valve/face-refaced.json' with { type: 'json' }
-import f506 from '../../rules/valve/face-stock-spent.json' with { type: 'json' }
-import f507 from '../../rules/valve/face-through-facing.json' with { type: 'json' }
-import f508 from '../../rules/valve/face-true.json' with { type: 'json' }
-import f509 from '../../rules/valve/face-trued.json' with { type: 'json' }
-import f510 from '../../rules/valve/face-untrue-not-ground.json' with { type: 'json' }
-import f511 from '../../rules/valve/filled-valve-hold.json' with { type: 'json' }
-import f512 from '../../rules/valve/filled-valve-mark.json' with { type: 'json' }
-import f513 from '../../rules/valve/head-cracked.json' with { type: 'json' }
-import f514 from '../../rules/valve/head-misshapen.json' with { type: 'json' }
-import f515 from '../../rules/valve/head-struck.json' with { type: 'json' }
-import f516 from '../../rules/valve/keeper-groove-holds.json' with { type: 'json' }
-import f517 from '../../rules/valve/keeper-groove-loose.json' with { type: 'json' }
-import f518 from '../../rules/valve/keeper-groove-worn.json' with { type: 'json' }
-import f519 from '../../rules/valve/limits.json' with { type: 'json' }
-import f520 from '../../rules/valve/looks-sound.json' with { type: 'json' }
-import f521 from '../../rules/valve/margin-enough.json' with { type: 'json' }
-import f522 from '../../rules/valve/margin-exhaust-thin.json' with { type: 'json' }
-import f523 from '../../rules/valve/margin-gone-after-facing.json' with { type: 'json' }
-import f524 from '../../rules/valve/margin-thin.json' with { type: 'json' }
-import f525 from '../../rules/valve/mushroom-before-drawing.json' with { type: 'json' }
-import f526 from '../../rules/valve/nitrided-not-ground.json' with { type: 'json' }
-import f527 from '../../rules/valve/properties.json' with { type: 'json' }
-import f528 from '../../rules/valve/stem-bent.json' with { type: 'json' }
-import f529 from '../../rules/valve/stem-in-size.json' with { type: 'json' }
-import f530 from '../../rules/valve/stem-necked.json' with { type: 'json' }
-import f531 from '../../rules/valve/stem-nicks-coated.json' with { type: 'json' }
-import f532 from '../../rules/valve/stem-nicks.json' with { type: 'json' }
-import f533 from '../../rules/valve/stem-plating-worn.json' with { type: 'json' }
-import f534 from '../../rules/valve/stem-runout-kept.json' with { type: 'json' }
-import f535 from '../../rules/valve/stem-runout-over.json' with { type: 'json' }
-import f536 from '../../rules/valve/stem-scored.json' with { type: 'json' }
-import f537 from '../../rules/valve/stem-undersize.json' with { type: 'json' }
-import f538 from '../../rules/valve/stem-wear-asks.json' with { type: 'json' }
-import f539 from '../../rules/valve/tip-broken.json' with { type: 'json' }
-import f540 from '../../rules/valve/tip-mushroomed.json' with { type: 'json' }
-import f541 from '../../rules/valve/tip-no-stock.json' with { type: 'json' }
-import f542 from '../../rules/valve/tip-not-ground.json' with { type: 'json' }
-import f543 from '../../rules/valve/tip-reground.json' with { type: 'json' }
-import f544 from '../../rules/valve/tip-soft.json' with { type: 'json' }
-import f545 from '../../rules/valve/tip-stands-low.json' with { type: 'json' }
-import f546 from '../../rules/valve/tip-stock.json' with { type: 'json' }
-import f547 from '../../rules/valve/tip-taken-over.json' with { type: 'json' }
-import f548 from '../../rules/valve/titanium-not-ground.json' with { type: 'json' }
+import f222 from '../../rules/retainer/taper-by-side.json' with { type: 'json' }
+import f223 from '../../rules/retainer/worn-out.json' with { type: 'json' }
+import f224 from '../../rules/rocker-stud/bent-stud.json' with { type: 'json' }
+import f225 from '../../rules/rocker-stud/gauge-fails.json' with { type: 'json' }
+import f226 from '../../rules/rocker-stud/groove-asks-pushrod.json' with { type: 'json' }
+import f227 from '../../rules/rocker-stud/groove-condemns.json' with { type: 'json' }
+import f228 from '../../rules/rocker-stud/groove-measured.json' with { type: 'json' }
+import f229 from '../../rules/rocker-stud/limits.json' with { type: 'json' }
+import f230 from '../../rules/rocker-stud/new-nut-slips.json' with { type: 'json' }
+import f231 from '../../rules/rocker-stud/nut-drag-low.json' with { type: 'json' }
+import f232 from '../../rules/rocker-stud/nut-holds.json' with { type: 'json' }
+import f233 from '../../rules/rocker-stud/nut-runs-free.json' with { type: 'json' }
+import f234 from '../../rules/rocker-stud/polish-looks-further.json' with { type: 'json' }
+import f235 from '../../rules/rocker-stud/pressed-stud-loose.json' with { type: 'json' }
+import f236 from '../../rules/rocker-stud/pressed-stud-proud.json' with { type: 'json' }
+import f237 from '../../rules/rocker-stud/pressed-stud-watch.json' with { type: 'json' }
+import f238 from '../../rules/rocker-stud/properties.json' with { type: 'json' }
+import f239 from '../../rules/rocker-stud/screw-in-stud-loose.json' with { type: 'json' }
+import f240 from '../../rules/rocker-stud/shoulder-smooth.json' with { type: 'json' }
+import f241 from '../../rules/rocker-stud/stays-put.json' with { type: 'json' }
+import f242 from '../../rules/rocker-stud/straight.json' with { type: 'json' }
+import f243 from '../../rules/rocker-stud/thread-beyond-chasing.json' with { type: 'json' }
+import f244 from '../../rules/rocker-stud/thread-chase.json' with { type: 'json' }
+import f245 from '../../rules/rocker-stud/thread-crest-lost.json' with { type: 'json' }
+import f246 from '../../rules/rocker-stud/thread-gauged.json' with { type: 'json' }
+import f247 from '../../rules/rocker-stud/thread-pitch-off.json' with { type: 'json' }
+import f248 from '../../rules/rocker-stud/thread-sound.json' with { type: 'json' }
+import f249 from '../../rules/rocker-stud/thread-turns-lost.json' with { type: 'json' }
+import f250 from '../../rules/rocker/cup-smooth.json' with { type: 'json' }
+import f251 from '../../rules/rocker/cup-worn.json' with { type: 'json' }
+import f252 from '../../rules/rocker/goes-with-grooved-stud.json' with { type: 'json' }
+import f253 from '../../rules/rocker/goes-with-measured-groove.json' with { type: 'json' }
+import f254 from '../../rules/rocker/limits.json' with { type: 'json' }
+import f255 from '../../rules/rocker/out-of-true.json' with { type: 'json' }
+import f256 from '../../rules/rocker/pad-marked-stamped.json' with { type: 'json' }
+import f257 from '../../rules/rocker/pad-regrind.json' with { type: 'json' }
+import f258 from '../../rules/rocker/pad-smooth.json' with { type: 'json' }
+import f259 from '../../rules/rocker/pad-worn-out.json' with { type: 'json' }
+import f260 from '../../rules/rocker/pivot-damaged.json' with { type: 'json' }
+import f261 from '../../rules/rocker/pivot-one-sided.json' with { type: 'json' }
+import f262 from '../../rules/rocker/pivot-smooth.json' with { type: 'json' }
+import f263 from '../../rules/rocker/properties.json' with { type: 'json' }
+import f264 from '../../rules/rocker/shaft-fits.json' with { type: 'json' }
+import f265 from '../../rules/rocker/shaft-loose.json' with { type: 'json' }
+import f266 from '../../rules/rocker/shaft-stepped.json' with { type: 'json' }
+import f267 from '../../rules/rocker/slot-clearance.json' with { type: 'json' }
+import f268 from '../../rules/rocker/slot-rubbed-end.json' with { type: 'json' }
+import f269 from '../../rules/rocker/slot-rubbed-side.json' with { type: 'json' }
+import f270 from '../../rules/rocker/slot-tight.json' with { type: 'json' }
+import f271 from '../../rules/rocker/slot-unmarked.json' with { type: 'json' }
+import f272 from '../../rules/rocker/track-off-centre.json' with { type: 'json' }
+import f273 from '../../rules/rocker/track-offset-measured.json' with { type: 'json' }
+import f274 from '../../rules/rocker/track-wide.json' with { type: 'json' }
+import f275 from '../../rules/rocker/true-running.json' with { type: 'json' }
+import f276 from '../../rules/seat/angle-off.json' with { type: 'json' }
+import f277 from '../../rules/seat/angles-told.json' with { type: 'json' }
+import f278 from '../../rules/seat/bare-inner-short.json' with { type: 'json' }
+import f279 from '../../rules/seat/bare-outer-short.json' with { type: 'json' }
+import f280 from '../../rules/seat/burned-recut.json' with { type: 'json' }
+import f281 from '../../rules/seat/centre-high.json' with { type: 'json' }
+import f282 from '../../rules/seat/centre-low.json' with { type: 'json' }
+import f283 from '../../rules/seat/copper-dust.json' with { type: 'json' }
+import f284 from '../../rules/seat/cracked.json' with { type: 'json' }
+import f285 from '../../rules/seat/cut-as-planned.json' with { type: 'json' }
+import f286 from '../../rules/seat/cut-hard-skin-tested.json' with { type: 'json' }
+import f287 from '../../rules/seat/depth-known.json' with { type: 'json' }
+import f288 from '../../rules/seat/dull-insert-noted.json' with { type: 'json' }
+import f289 from '../../rules/seat/face-not-bare.json' with { type: 'json' }
+import f290 from '../../rules/seat/face-not-true.json' with { type: 'json' }
+import f291 from '../../rules/seat/film-on-seat-shows-face.json' with { type: 'json' }
+import f292 from '../../rules/seat/gas-inserts-matched.json' with { type: 'json' }
+import f293 from '../../rules/seat/guide-renewed.json' with { type: 'json' }
+import f294 from '../../rules/seat/hard-skin-cut.json' with { type: 'json' }
+import f295 from '../../rules/seat/head-takes-no-insert.json' with { type: 'json' }
+import f296 from '../../rules/seat/insert-burned.json' with { type: 'json' }
+import f297 from '../../rules/seat/insert-loose.json' with { type: 'json' }
+import f298 from '../../rules/seat/insert-set-back.json' with { type: 'json' }
+import f299 from '../../rules/seat/insert-too-loose.json' with { type: 'json' }
+import f300 from '../../rules/seat/insert-too-tight.json' with { type: 'json' }
+import f301 from '../../rules/seat/interference-on-gas.json' with { type: 'json' }
+import f302 from '../../rules/seat/lash-closed.json' with { type: 'json' }
+import f303 from '../../rules/seat/limits.json' with { type: 'json' }
+import f304 from '../../rules/seat/looks-sound.json' with { type: 'json' }
+import f305 from '../../rules/seat/new-insert.json' with { type: 'json' }
+import f306 from '../../rules/seat/no-metal-left.json' with { type: 'json' }
+import f307 from '../../rules/seat/not-all-round.json' with { type: 'json' }
+import f308 from '../../rules/seat/pocketed.json' with { type: 'json' }
+import f309 from '../../rules/seat/pour-test-weeps.json' with { type: 'json' }
+import f310 from '../../rules/seat/properties.json' with { type: 'json' }
+import f311 from '../../rules/seat/recut.json' with { type: 'json' }
+import f312 from '../../rules/seat/ring-high.json' with { type: 'json' }
+import f313 from '../../rules/seat/ring-looked-at.json' with { type: 'json' }
+import f314 from '../../rules/seat/ring-low.json' with { type: 'json' }
+import f315 from '../../rules/seat/ring-narrow-high.json' with { type: 'json' }
+import f316 from '../../rules/seat/ring-narrow-low.json' with { type: 'json' }
+import f317 from '../../rules/seat/ring-narrow.json' with { type: 'json' }
+import f318 from '../../rules/seat/ring-wide.json' with { type: 'json' }
+import f319 from '../../rules/seat/roundness-shown.json' with { type: 'json' }
+import f320 from '../../rules/seat/runout-cause.json' with { type: 'json' }
+import f321 from '../../rules/seat/runs-out.json' with { type: 'json' }
+import f322 from '../../rules/seat/sinks-by-work.json' with { type: 'json' }
+import f323 from '../../rules/seat/soft-and-sunk.json' with { type: 'json' }
+import f324 from '../../rules/seat/soft-lash-closing.json' with { type: 'json' }
+import f325 from '../../rules/seat/soft-on-gas.json' with { type: 'json' }
+import f326 from '../../rules/seat/soft-on-petrol.json' with { type: 'json' }
+import f327 from '../../rules/seat/soft-seat-watched.json' with { type: 'json' }
+import f328 from '../../rules/seat/spun-shows-place.json' with { type: 'json' }
+import f329 from '../../rules/seat/stock-spent.json' with { type: 'json' }
+import f330 from '../../rules/seat/sunk-try-new-valve.json' with { type: 'json' }
+import f331 from '../../rules/seat/sunk-with-new-valve.json' with { type: 'json' }
+import f332 from '../../rules/seat/thirty-degree-seat.json' with { type: 'json' }
+import f333 from '../../rules/seat/throat-cutter-too-flat.json' with { type: 'json' }
+import f334 from '../../rules/seat/top-cutter-too-steep.json' with { type: 'json' }
+import f335 from '../../rules/seat/vacuum-below-mates.json' with { type: 'json' }
+import f336 from '../../rules/seat/vacuum-falls.json' with { type: 'json' }
+import f337 from '../../rules/seat/vacuum-guide-open.json' with { type: 'json' }
+import f338 from '../../rules/seat/vacuum-low.json' with { type: 'json' }
+import f339 from '../../rules/sources/army-od1001.json' with { type: 'json' }
+import f340 from '../../rules/sources/army-tm-1-1500-204-23-1.json' with { type: 'json' }
+import f341 from '../../rules/sources/army-tm-1-1500-204-23-6.json' with { type: 'json' }
+import f342 from '../../rules/sources/army-tm-1-1500-204-23-9.json' with { type: 'json' }
+import f343 from '../../rules/sources/army-tm-10-3510-209-24.json' with { type: 'json' }
+import f344 from '../../rules/sources/army-tm-10-3930-621-34.json' with { type: 'json' }
+import f345 from '../../rules/sources/army-tm-10-3930-653-14.json' with { type: 'json' }
+import f346 from '../../rules/sources/army-tm-10-3930-659-34.json' with { type: 'json' }
+import f347 from '../../rules/sources/army-tm-10-3930-671-24.json' with { type: 'json' }
+import f348 from '../../rules/sources/army-tm-5-1940-322-24.json' with { type: 'json' }
+import f349 from '../../rules/sources/army-tm-5-3805-255-14.json' with { type: 'json' }
+import f350 from '../../rules/sources/army-tm-5-3805-262-34.json' with { type: 'json' }
+import f351 from '../../rules/sources/army-tm-5-3805-298-23-2.json' with { type: 'json' }
+import f352 from '../../rules/sources/army-tm-5-3810-289-34-water-holes.json' with { type: 'json' }
+import f353 from '../../rules/sources/army-tm-5-3810-289-34.json' with { type: 'json' }
+import f354 from '../../rules/sources/army-tm-5-3810-295-34.json' with { type: 'json' }
+import f355 from '../../rules/sources/army-tm-5-3810-306-34-head.json' with { type: 'json' }
+import f356 from '../../rules/sources/army-tm-5-3810-306-34.json' with { type: 'json' }
+import f357 from '../../rules/sources/army-tm-5-3820-256-24-5.json' with { type: 'json' }
+import f358 from '../../rules/sources/army-tm-5-3825-230-14.json' with { type: 'json' }
+import f359 from '../../rules/sources/army-tm-5-4320-240-15.json' with { type: 'json' }
+import f360 from '../../rules/sources/army-tm-5-4320-300-14.json' with { type: 'json' }
+import f361 from '../../rules/sources/army-tm-5-6115-400-35.json' with { type: 'json' }
+import f362 from '../../rules/sources/army-tm-5-6115-593-34.json' with { type: 'json' }
+import f363 from '../../rules/sources/army-tm-55-1905-223-24-5.json' with { type: 'json' }
+import f364 from '../../rules/sources/army-tm-9-2320-260-34-1.json' with { type: 'json' }
+import f365 from '../../rules/sources/army-tm-9-2320-366-34-4.json' with { type: 'json' }
+import f366 from '../../rules/sources/army-tm-9-2815-254-24.json' with { type: 'json' }
+import f367 from '../../rules/sources/army-tm-9-2815-255-24.json' with { type: 'json' }
+import f368 from '../../rules/sources/army-tm-9-4310-397-14.json' with { type: 'json' }
+import f369 from '../../rules/sources/army-tm-9-4940-549-14.json' with { type: 'json' }
+import f370 from '../../rules/sources/army-tm-9-6115-604-34.json' with { type: 'json' }
+import f371 from '../../rules/sources/army-tm-9-8000.json' with { type: 'json' }
+import f372 from '../../rules/sources/astm-e1417.json' with { type: 'json' }
+import f373 from '../../rules/sources/astm-e1444.json' with { type: 'json' }
+import f374 from '../../rules/sources/clean-air-act.json' with { type: 'json' }
+import f375 from '../../rules/sources/memory.json' with { type: 'json' }
+import f376 from '../../rules/sources/navy-14076-lash-caps.json' with { type: 'json' }
+import f377 from '../../rules/sources/navy-14329.json' with { type: 'json' }
+import f378 from '../../rules/sources/navy-engineman-2-broken-valves.json' with { type: 'json' }
+import f379 from '../../rules/sources/navy-engineman-2-pressure-tests.json' with { type: 'json' }
+import f380 from '../../rules/sources/navy-navedtra-14076.json' with { type: 'json' }
+import f381 from '../../rules/sources/normal-quantiles.json' with { type: 'json' }
+import f382 from '../../rules/sources/osha-abrasive-wheels.json' with { type: 'json' }
+import f383 from '../../rules/sources/osha-asbestos.json' with { type: 'json' }
+import f384 from '../../rules/sources/osha-beryllium.json' with { type: 'json' }
+import f385 from '../../rules/sources/osha-hydroxide.json' with { type: 'json' }
+import f386 from '../../rules/sources/osha-lead.json' with { type: 'json' }
+import f387 from '../../rules/sources/practice-air-held-valves.json' with { type: 'json' }
+import f388 from '../../rules/sources/practice-annealed-heads.json' with { type: 'json' }
+import f389 from '../../rules/sources/practice-blasting.json' with { type: 'json' }
+import f390 from '../../rules/sources/practice-cam-change.json' with { type: 'json' }
+import f391 from '../../rules/sources/practice-camshaft-look.json' with { type: 'json' }
+import f392 from '../../rules/sources/practice-chamber-volumes.json' with { type: 'json' }
+import f393 from '../../rules/sources/practice-charred-seals.json' with { type: 'json' }
+import f394 from '../../rules/sources/practice-coil-bind.json' with { type: 'json' }
+import f395 from '../../rules/sources/practice-cold-pressure-test.json' with { type: 'json' }
+import f396 from '../../rules/sources/practice-core-plugs.json' with { type: 'json' }
+import f397 from '../../rules/sources/practice-corroded-ports.json' with { type: 'json' }
+import f398 from '../../rules/sources/practice-crack-repair.json' with { type: 'json' }
+import f399 from '../../rules/sources/practice-crack-sites.json' with { type: 'json' }
+import f400 from '../../rules/sources/practice-crack-test.json' with { type: 'json' }
+import f401 from '../../rules/sources/practice-deck-finish.json' with { type: 'json' }
+import f402 from '../../rules/sources/practice-deck-flatness.json' with { type: 'json' }
+import f403 from '../../rules/sources/practice-first-run.json' with { type: 'json' }
+import f404 from '../../rules/sources/practice-flat-tappet-change.json' with { type: 'json' }
+import f405 from '../../rules/sources/practice-flat-tappet-loads.json' with { type: 'json' }
+import f406 from '../../rules/sources/practice-gas-isolation.json' with { type: 'json' }
+import f407 from '../../rules/sources/practice-gas-seats.json' with { type: 'json' }
+import f408 from '../../rules/sources/practice-guide-clearance.json' with { type: 'json' }
+import f409 from '../../rules/sources/practice-guide-fit.json' with { type: 'json' }
+import f410 from '../../rules/sources/practice-guide-measuring.json' with { type: 'json' }
+import f411 from '../../rules/sources/practice-guide-plate.json' with { type: 'json' }
+import f412 from '../../rules/sources/practice-guide-repair.json' with { type: 'json' }
+import f413 from '../../rules/sources/practice-guide-tops.json' with { type: 'json' }
+import f414 from '../../rules/sources/practice-head-bolts.json' with { type: 'json' }
+import f415 from '../../rules/sources/practice-head-thickness.json' with { type: 'json' }
+import f416 from '../../rules/sources/practice-hot-parts.json' with { type: 'json' }
+import f417 from '../../rules/sources/practice-intake-face.json' with { type: 'json' }
+import f418 from '../../rules/sources/practice-keeper-families.json' with { type: 'json' }
+import f419 from '../../rules/sources/practice-keeper-groove.json' with { type: 'json' }
+import f420 from '../../rules/sources/practice-keepers.json' with { type: 'json' }
+import f421 from '../../rules/sources/practice-leak-tests.json' with { type: 'json' }
+import f422 from '../../rules/sources/practice-limits-of-advice.json' with { type: 'json' }
+import f423 from '../../rules/sources/practice-missed-cracks.json' with { type: 'json' }
+import f424 from '../../rules/sources/practice-offset-keepers.json' with { type: 'json' }
+import f425 from '../../rules/sources/practice-oil-pump-look.json' with { type: 'json' }
+import f426 from '../../rules/sources/practice-order-of-work.json' with { type: 'json' }
+import f427 from '../../rules/sources/practice-plug-threads.json' with { type: 'json' }
+import f428 from '../../rules/sources/practice-pump-seals.json' with { type: 'json' }
+import f429 from '../../rules/sources/practice-pushrods.json' with { type: 'json' }
+import f430 from '../../rules/sources/practice-retainer-seal-room.json' with { type: 'json' }
+import f431 from '../../rules/sources/practice-rocker-fit.json' with { type: 'json' }
+import f432 from '../../rules/sources/practice-rocker-lift.json' with { type: 'json' }
+import f433 from '../../rules/sources/practice-rotators.json' with { type: 'json' }
+import f434 from '../../rules/sources/practice-seal-kinds.json' with { type: 'json' }
+import f435 from '../../rules/sources/practice-seal-set.json' with { type: 'json' }
+import f436 from '../../rules/sources/practice-seal-spring-room.json' with { type: 'json' }
+import f437 from '../../rules/sources/practice-seal-test.json' with { type: 'json' }
+import f438 from '../../rules/sources/practice-seat-contact.json' with { type: 'json' }
+import f439 from '../../rules/sources/practice-seat-cutters.json' with { type: 'json' }
+import f440 from '../../rules/sources/practice-seat-inserts.json' with { type: 'json' }
+import f441 from '../../rules/sources/practice-seat-sink.json' with { type: 'json' }
+import f442 from '../../rules/sources/practice-seat-width.json' with { type: 'json' }
+import f443 from '../../rules/sources/practice-side-play.json' with { type: 'json' }
+import f444 from '../../rules/sources/practice-sodium-valves.json' with { type: 'json' }
+import f445 from '../../rules/sources/practice-soft-seats.json' with { type: 'json' }
+import f446 from '../../rules/sources/practice-special-valves.json' with { type: 'json' }
+import f447 from '../../rules/sources/practice-spring-fit.json' with { type: 'json' }
+import f448 from '../../rules/sources/practice-spring-height.json' with { type: 'json' }
+import f449 from '../../rules/sources/practice-spring-match.json' with { type: 'json' }
+import f450 from '../../rules/sources/practice-spring-test.json' with { type: 'json' }
+import f451 from '../../rules/sources/practice-springs-at-overhaul.json' with { type: 'json' }
+import f452 from '../../rules/sources/practice-stem-surface.json' with { type: 'json' }
+import f453 from '../../rules/sources/practice-stem-wear.json' with { type: 'json' }
+import f454 from '../../rules/sources/practice-straighten-first.json' with { type: 'json' }
+import f455 from '../../rules/sources/practice-stud-breakage.json' with { type: 'json' }
+import f456 from '../../rules/sources/practice-stud-groove.json' with { type: 'json' }
+import f457 from '../../rules/sources/practice-stud-in-boss.json' with { type: 'json' }
+import f458 from '../../rules/sources/practice-test-pressure.json' with { type: 'json' }
+import f459 from '../../rules/sources/practice-thread-chase.json' with { type: 'json' }
+import f460 from '../../rules/sources/practice-tip-allowance.json' with { type: 'json' }
+import f461 from '../../rules/sources/practice-tip-stand.json' with { type: 'json' }
+import f462 from '../../rules/sources/practice-titanium.json' with { type: 'json' }
+import f463 from '../../rules/sources/practice-valve-cleaning.json' with { type: 'json' }
+import f464 from '../../rules/sources/practice-valve-face.json' with { type: 'json' }
+import f465 from '../../rules/sources/practice-valve-head.json' with { type: 'json' }
+import f466 from '../../rules/sources/practice-valve-margin.json' with { type: 'json' }
+import f467 from '../../rules/sources/practice-valve-tip.json' with { type: 'json' }
+import f468 from '../../rules/sources/practice-wash-by-material.json' with { type: 'json' }
+import f469 from '../../rules/sources/sae-710356.json' with { type: 'json' }
+import f470 from '../../rules/sources/sae-871622.json' with { type: 'json' }
+import f471 from '../../rules/sources/sae-932780.json' with { type: 'json' }
+import f472 from '../../rules/sources/wang-1998-valve-seats.json' with { type: 'json' }
+import f473 from '../../rules/spring/bind-margin-kept.json' with { type: 'json' }
+import f474 from '../../rules/spring/binds.json' with { type: 'json' }
+import f475 from '../../rules/spring/bright-spots-ask.json' with { type: 'json' }
+import f476 from '../../rules/spring/damper-step.json' with { type: 'json' }
+import f477 from '../../rules/spring/free-length-kept.json' with { type: 'json' }
+import f478 from '../../rules/spring/height-shim.json' with { type: 'json' }
+import f479 from '../../rules/spring/height-short.json' with { type: 'json' }
+import f480 from '../../rules/spring/inside-smooth.json' with { type: 'json' }
+import f481 from '../../rules/spring/limits.json' with { type: 'json' }
+import f482 from '../../rules/spring/load-kept.json' with { type: 'json' }
+import f483 from '../../rules/spring/odd-one-out.json' with { type: 'json' }
+import f484 from '../../rules/spring/out-of-square.json' with { type: 'json' }
+import f485 from '../../rules/spring/properties.json' with { type: 'json' }
+import f486 from '../../rules/spring/stands-square.json' with { type: 'json' }
+import f487 from '../../rules/spring/sunk-too-far.json' with { type: 'json' }
+import f488 from '../../rules/spring/surface-fault.json' with { type: 'json' }
+import f489 from '../../rules/spring/surface-sound.json' with { type: 'json' }
+import f490 from '../../rules/spring/too-short.json' with { type: 'json' }
+import f491 from '../../rules/spring/weak.json' with { type: 'json' }
+import f492 from '../../rules/stem-seal/been-off.json' with { type: 'json' }
+import f493 from '../../rules/stem-seal/charred.json' with { type: 'json' }
+import f494 from '../../rules/stem-seal/failed.json' with { type: 'json' }
+import f495 from '../../rules/stem-seal/is-o-ring.json' with { type: 'json' }
+import f496 from '../../rules/stem-seal/is-positive.json' with { type: 'json' }
+import f497 from '../../rules/stem-seal/is-umbrella.json' with { type: 'json' }
+import f498 from '../../rules/stem-seal/properties.json' with { type: 'json' }
+import f499 from '../../rules/stem-seal/undisturbed.json' with { type: 'json' }
+import f500 from '../../rules/stem-seal/word-and-test-differ.json' with { type: 'json' }
+import f501 from '../../rules/valve/clean-by-hand.json' with { type: 'json' }
+import f502 from '../../rules/valve/crack-found.json' with { type: 'json' }
+import f503 from '../../rules/valve/face-burned.json' with { type: 'json' }
+import f504 from '../../rules/valve/face-not-ground.json' with { type: 'json' }
+import f505 from '../../rules/valve/face-one-sided.json' with { type: 'json' }
+import f506 from '../../rules/valve/face-refaced.json' with { type: 'json' }
+import f507 from '../../rules/valve/face-stock-spent.json' with { type: 'json' }
+import f508 from '../../rules/valve/face-through-facing.json' with { type: 'json' }
+import f509 from '../../rules/valve/face-true.json' with { type: 'json' }
+import f510 from '../../rules/valve/face-trued.json' with { type: 'json' }
+import f511 from '../../rules/valve/face-untrue-not-ground.json' with { type: 'json' }
+import f512 from '../../rules/valve/filled-valve-hold.json' with { type: 'json' }
+import f513 from '../../rules/valve/filled-valve-mark.json' with { type: 'json' }
+import f514 from '../../rules/valve/head-cracked.json' with { type: 'json' }
+import f515 from '../../rules/valve/head-misshapen.json' with { type: 'json' }
+import f516 from '../../rules/valve/head-struck.json' with { type: 'json' }
+import f517 from '../../rules/valve/keeper-groove-holds.json' with { type: 'json' }
+import f518 from '../../rules/valve/keeper-groove-loose.json' with { type: 'json' }
+import f519 from '../../rules/valve/keeper-groove-worn.json' with { type: 'json' }
+import f520 from '../../rules/valve/limits.json' with { type: 'json' }
+import f521 from '../../rules/valve/looks-sound.json' with { type: 'json' }
+import f522 from '../../rules/valve/margin-enough.json' with { type: 'json' }
+import f523 from '../../rules/valve/margin-exhaust-thin.json' with { type: 'json' }
+import f524 from '../../rules/valve/margin-gone-after-facing.json' with { type: 'json' }
+import f525 from '../../rules/valve/margin-thin.json' with { type: 'json' }
+import f526 from '../../rules/valve/mushroom-before-drawing.json' with { type: 'json' }
+import f527 from '../../rules/valve/nitrided-not-ground.json' with { type: 'json' }
+import f528 from '../../rules/valve/properties.json' with { type: 'json' }
+import f529 from '../../rules/valve/stem-bent.json' with { type: 'json' }
+import f530 from '../../rules/valve/stem-in-size.json' with { type: 'json' }
+import f531 from '../../rules/valve/stem-necked.json' with { type: 'json' }
+import f532 from '../../rules/valve/stem-nicks-coated.json' with { type: 'json' }
+import f533 from '../../rules/valve/stem-nicks.json' with { type: 'json' }
+import f534 from '../../rules/valve/stem-plating-worn.json' with { type: 'json' }
+import f535 from '../../rules/valve/stem-runout-kept.json' with { type: 'json' }
+import f536 from '../../rules/valve/stem-runout-over.json' with { type: 'json' }
+import f537 from '../../rules/valve/stem-scored.json' with { type: 'json' }
+import f538 from '../../rules/valve/stem-undersize.json' with { type: 'json' }
+import f539 from '../../rules/valve/stem-wear-asks.json' with { type: 'json' }
+import f540 from '../../rules/valve/tip-broken.json' with { type: 'json' }
+import f541 from '../../rules/valve/tip-mushroomed.json' with { type: 'json' }
+import f542 from '../../rules/valve/tip-no-stock.json' with { type: 'json' }
+import f543 from '../../rules/valve/tip-not-ground.json' with { type: 'json' }
+import f544 from '../../rules/valve/tip-reground.json' with { type: 'json' }
+import f545 from '../../rules/valve/tip-soft.json' with { type: 'json' }
+import f546 from '../../rules/valve/tip-stands-low.json' with { type: 'json' }
+import f547 from '../../rules/valve/tip-stock.json' with { type: 'json' }
+import f548 from '../../rules/valve/tip-taken-over.json' with { type: 'json' }
+import f549 from '../../rules/valve/titanium-not-ground.json' with { type: 'json' }
 
 /** Every file under rules/, by its path there. */
 export const FILES: Readonly<Record<string, unknown>> = {
@@ -773,331 +774,332 @@ export const FILES: Readonly<Record<string, unknown>> = {
   'retainer/rotator-swapped.json': f219,
   'retainer/single-groove-touch.json': f220,
   'retainer/strikes-seal.json': f221,
-  'retainer/worn-out.json': f222,
-  'rocker-stud/bent-stud.json': f223,
-  'rocker-stud/gauge-fails.json': f224,
-  'rocker-stud/groove-asks-pushrod.json': f225,
-  'rocker-stud/groove-condemns.json': f226,
-  'rocker-stud/groove-measured.json': f227,
-  'rocker-stud/limits.json': f228,
-  'rocker-stud/new-nut-slips.json': f229,
-  'rocker-stud/nut-drag-low.json': f230,
-  'rocker-stud/nut-holds.json': f231,
-  'rocker-stud/nut-runs-free.json': f232,
-  'rocker-stud/polish-looks-further.json': f233,
-  'rocker-stud/pressed-stud-loose.json': f234,
-  'rocker-stud/pressed-stud-proud.json': f235,
-  'rocker-stud/pressed-stud-watch.json': f236,
-  'rocker-stud/properties.json': f237,
-  'rocker-stud/screw-in-stud-loose.json': f238,
-  'rocker-stud/shoulder-smooth.json': f239,
-  'rocker-stud/stays-put.json': f240,
-  'rocker-stud/straight.json': f241,
-  'rocker-stud/thread-beyond-chasing.json': f242,
-  'rocker-stud/thread-chase.json': f243,
-  'rocker-stud/thread-crest-lost.json': f244,
-  'rocker-stud/thread-gauged.json': f245,
-  'rocker-stud/thread-pitch-off.json': f246,
-  'rocker-stud/thread-sound.json': f247,
-  'rocker-stud/thread-turns-lost.json': f248,
-  'rocker/cup-smooth.json': f249,
-  'rocker/cup-worn.json': f250,
-  'rocker/goes-with-grooved-stud.json': f251,
-  'rocker/goes-with-measured-groove.json': f252,
-  'rocker/limits.json': f253,
-  'rocker/out-of-true.json': f254,
-  'rocker/pad-marked-stamped.json': f255,
-  'rocker/pad-regrind.json': f256,
-  'rocker/pad-smooth.json': f257,
-  'rocker/pad-worn-out.json': f258,
-  'rocker/pivot-damaged.json': f259,
-  'rocker/pivot-one-sided.json': f260,
-  'rocker/pivot-smooth.json': f261,
-  'rocker/properties.json': f262,
-  'rocker/shaft-fits.json': f263,
-  'rocker/shaft-loose.json': f264,
-  'rocker/shaft-stepped.json': f265,
-  'rocker/slot-clearance.json': f266,
-  'rocker/slot-rubbed-end.json': f267,
-  'rocker/slot-rubbed-side.json': f268,
-  'rocker/slot-tight.json': f269,
-  'rocker/slot-unmarked.json': f270,
-  'rocker/track-off-centre.json': f271,
-  'rocker/track-offset-measured.json': f272,
-  'rocker/track-wide.json': f273,
-  'rocker/true-running.json': f274,
-  'seat/angle-off.json': f275,
-  'seat/angles-told.json': f276,
-  'seat/bare-inner-short.json': f277,
-  'seat/bare-outer-short.json': f278,
-  'seat/burned-recut.json': f279,
-  'seat/centre-high.json': f280,
-  'seat/centre-low.json': f281,
-  'seat/copper-dust.json': f282,
-  'seat/cracked.json': f283,
-  'seat/cut-as-planned.json': f284,
-  'seat/cut-hard-skin-tested.json': f285,
-  'seat/depth-known.json': f286,
-  'seat/dull-insert-noted.json': f287,
-  'seat/face-not-bare.json': f288,
-  'seat/face-not-true.json': f289,
-  'seat/film-on-seat-shows-face.json': f290,
-  'seat/gas-inserts-matched.json': f291,
-  'seat/guide-renewed.json': f292,
-  'seat/hard-skin-cut.json': f293,
-  'seat/head-takes-no-insert.json': f294,
-  'seat/insert-burned.json': f295,
-  'seat/insert-loose.json': f296,
-  'seat/insert-set-back.json': f297,
-  'seat/insert-too-loose.json': f298,
-  'seat/insert-too-tight.json': f299,
-  'seat/interference-on-gas.json': f300,
-  'seat/lash-closed.json': f301,
-  'seat/limits.json': f302,
-  'seat/looks-sound.json': f303,
-  'seat/new-insert.json': f304,
-  'seat/no-metal-left.json': f305,
-  'seat/not-all-round.json': f306,
-  'seat/pocketed.json': f307,
-  'seat/pour-test-weeps.json': f308,
-  'seat/properties.json': f309,
-  'seat/recut.json': f310,
-  'seat/ring-high.json': f311,
-  'seat/ring-looked-at.json': f312,
-  'seat/ring-low.json': f313,
-  'seat/ring-narrow-high.json': f314,
-  'seat/ring-narrow-low.json': f315,
-  'seat/ring-narrow.json': f316,
-  'seat/ring-wide.json': f317,
-  'seat/roundness-shown.json': f318,
-  'seat/runout-cause.json': f319,
-  'seat/runs-out.json': f320,
-  'seat/sinks-by-work.json': f321,
-  'seat/soft-and-sunk.json': f322,
-  'seat/soft-lash-closing.json': f323,
-  'seat/soft-on-gas.json': f324,
-  'seat/soft-on-petrol.json': f325,
-  'seat/soft-seat-watched.json': f326,
-  'seat/spun-shows-place.json': f327,
-  'seat/stock-spent.json': f328,
-  'seat/sunk-try-new-valve.json': f329,
-  'seat/sunk-with-new-valve.json': f330,
-  'seat/thirty-degree-seat.json': f331,
-  'seat/throat-cutter-too-flat.json': f332,
-  'seat/top-cutter-too-steep.json': f333,
-  'seat/vacuum-below-mates.json': f334,
-  'seat/vacuum-falls.json': f335,
-  'seat/vacuum-guide-open.json': f336,
-  'seat/vacuum-low.json': f337,
-  'sources/army-od1001.json': f338,
-  'sources/army-tm-1-1500-204-23-1.json': f339,
-  'sources/army-tm-1-1500-204-23-6.json': f340,
-  'sources/army-tm-1-1500-204-23-9.json': f341,
-  'sources/army-tm-10-3510-209-24.json': f342,
-  'sources/army-tm-10-3930-621-34.json': f343,
-  'sources/army-tm-10-3930-653-14.json': f344,
-  'sources/army-tm-10-3930-659-34.json': f345,
-  'sources/army-tm-10-3930-671-24.json': f346,
-  'sources/army-tm-5-1940-322-24.json': f347,
-  'sources/army-tm-5-3805-255-14.json': f348,
-  'sources/army-tm-5-3805-262-34.json': f349,
-  'sources/army-tm-5-3805-298-23-2.json': f350,
-  'sources/army-tm-5-3810-289-34-water-holes.json': f351,
-  'sources/army-tm-5-3810-289-34.json': f352,
-  'sources/army-tm-5-3810-295-34.json': f353,
-  'sources/army-tm-5-3810-306-34-head.json': f354,
-  'sources/army-tm-5-3810-306-34.json': f355,
-  'sources/army-tm-5-3820-256-24-5.json': f356,
-  'sources/army-tm-5-3825-230-14.json': f357,
-  'sources/army-tm-5-4320-240-15.json': f358,
-  'sources/army-tm-5-4320-300-14.json': f359,
-  'sources/army-tm-5-6115-400-35.json': f360,
-  'sources/army-tm-5-6115-593-34.json': f361,
-  'sources/army-tm-55-1905-223-24-5.json': f362,
-  'sources/army-tm-9-2320-260-34-1.json': f363,
-  'sources/army-tm-9-2320-366-34-4.json': f364,
-  'sources/army-tm-9-2815-254-24.json': f365,
-  'sources/army-tm-9-2815-255-24.json': f366,
-  'sources/army-tm-9-4310-397-14.json': f367,
-  'sources/army-tm-9-4940-549-14.json': f368,
-  'sources/army-tm-9-6115-604-34.json': f369,
-  'sources/army-tm-9-8000.json': f370,
-  'sources/astm-e1417.json': f371,
-  'sources/astm-e1444.json': f372,
-  'sources/clean-air-act.json': f373,
-  'sources/memory.json': f374,
-  'sources/navy-14076-lash-caps.json': f375,
-  'sources/navy-14329.json': f376,
-  'sources/navy-engineman-2-broken-valves.json': f377,
-  'sources/navy-engineman-2-pressure-tests.json': f378,
-  'sources/navy-navedtra-14076.json': f379,
-  'sources/normal-quantiles.json': f380,
-  'sources/osha-abrasive-wheels.json': f381,
-  'sources/osha-asbestos.json': f382,
-  'sources/osha-beryllium.json': f383,
-  'sources/osha-hydroxide.json': f384,
-  'sources/osha-lead.json': f385,
-  'sources/practice-air-held-valves.json': f386,
-  'sources/practice-annealed-heads.json': f387,
-  'sources/practice-blasting.json': f388,
-  'sources/practice-cam-change.json': f389,
-  'sources/practice-camshaft-look.json': f390,
-  'sources/practice-chamber-volumes.json': f391,
-  'sources/practice-charred-seals.json': f392,
-  'sources/practice-coil-bind.json': f393,
-  'sources/practice-cold-pressure-test.json': f394,
-  'sources/practice-core-plugs.json': f395,
-  'sources/practice-corroded-ports.json': f396,
-  'sources/practice-crack-repair.json': f397,
-  'sources/practice-crack-sites.json': f398,
-  'sources/practice-crack-test.json': f399,
-  'sources/practice-deck-finish.json': f400,
-  'sources/practice-deck-flatness.json': f401,
-  'sources/practice-first-run.json': f402,
-  'sources/practice-flat-tappet-change.json': f403,
-  'sources/practice-flat-tappet-loads.json': f404,
-  'sources/practice-gas-isolation.json': f405,
-  'sources/practice-gas-seats.json': f406,
-  'sources/practice-guide-clearance.json': f407,
-  'sources/practice-guide-fit.json': f408,
-  'sources/practice-guide-measuring.json': f409,
-  'sources/practice-guide-plate.json': f410,
-  'sources/practice-guide-repair.json': f411,
-  'sources/practice-guide-tops.json': f412,
-  'sources/practice-head-bolts.json': f413,
-  'sources/practice-head-thickness.json': f414,
-  'sources/practice-hot-parts.json': f415,
-  'sources/practice-intake-face.json': f416,
-  'sources/practice-keeper-families.json': f417,
-  'sources/practice-keeper-groove.json': f418,
-  'sources/practice-keepers.json': f419,
-  'sources/practice-leak-tests.json': f420,
-  'sources/practice-limits-of-advice.json': f421,
-  'sources/practice-missed-cracks.json': f422,
-  'sources/practice-offset-keepers.json': f423,
-  'sources/practice-oil-pump-look.json': f424,
-  'sources/practice-order-of-work.json': f425,
-  'sources/practice-plug-threads.json': f426,
-  'sources/practice-pump-seals.json': f427,
-  'sources/practice-pushrods.json': f428,
-  'sources/practice-retainer-seal-room.json': f429,
-  'sources/practice-rocker-fit.json': f430,
-  'sources/practice-rocker-lift.json': f431,
-  'sources/practice-rotators.json': f432,
-  'sources/practice-seal-kinds.json': f433,
-  'sources/practice-seal-set.json': f434,
-  'sources/practice-seal-spring-room.json': f435,
-  'sources/practice-seal-test.json': f436,
-  'sources/practice-seat-contact.json': f437,
-  'sources/practice-seat-cutters.json': f438,
-  'sources/practice-seat-inserts.json': f439,
-  'sources/practice-seat-sink.json': f440,
-  'sources/practice-seat-width.json': f441,
-  'sources/practice-side-play.json': f442,
-  'sources/practice-sodium-valves.json': f443,
-  'sources/practice-soft-seats.json': f444,
-  'sources/practice-special-valves.json': f445,
-  'sources/practice-spring-fit.json': f446,
-  'sources/practice-spring-height.json': f447,
-  'sources/practice-spring-match.json': f448,
-  'sources/practice-spring-test.json': f449,
-  'sources/practice-springs-at-overhaul.json': f450,
-  'sources/practice-stem-surface.json': f451,
-  'sources/practice-stem-wear.json': f452,
-  'sources/practice-straighten-first.json': f453,
-  'sources/practice-stud-breakage.json': f454,
-  'sources/practice-stud-groove.json': f455,
-  'sources/practice-stud-in-boss.json': f456,
-  'sources/practice-test-pressure.json': f457,
-  'sources/practice-thread-chase.json': f458,
-  'sources/practice-tip-allowance.json': f459,
-  'sources/practice-tip-stand.json': f460,
-  'sources/practice-titanium.json': f461,
-  'sources/practice-valve-cleaning.json': f462,
-  'sources/practice-valve-face.json': f463,
-  'sources/practice-valve-head.json': f464,
-  'sources/practice-valve-margin.json': f465,
-  'sources/practice-valve-tip.json': f466,
-  'sources/practice-wash-by-material.json': f467,
-  'sources/sae-710356.json': f468,
-  'sources/sae-871622.json': f469,
-  'sources/sae-932780.json': f470,
-  'sources/wang-1998-valve-seats.json': f471,
-  'spring/bind-margin-kept.json': f472,
-  'spring/binds.json': f473,
-  'spring/bright-spots-ask.json': f474,
-  'spring/damper-step.json': f475,
-  'spring/free-length-kept.json': f476,
-  'spring/height-shim.json': f477,
-  'spring/height-short.json': f478,
-  'spring/inside-smooth.json': f479,
-  'spring/limits.json': f480,
-  'spring/load-kept.json': f481,
-  'spring/odd-one-out.json': f482,
-  'spring/out-of-square.json': f483,
-  'spring/properties.json': f484,
-  'spring/stands-square.json': f485,
-  'spring/sunk-too-far.json': f486,
-  'spring/surface-fault.json': f487,
-  'spring/surface-sound.json': f488,
-  'spring/too-short.json': f489,
-  'spring/weak.json': f490,
-  'stem-seal/been-off.json': f491,
-  'stem-seal/charred.json': f492,
-  'stem-seal/failed.json': f493,
-  'stem-seal/is-o-ring.json': f494,
-  'stem-seal/is-positive.json': f495,
-  'stem-seal/is-umbrella.json': f496,
-  'stem-seal/properties.json': f497,
-  'stem-seal/undisturbed.json': f498,
-  'stem-seal/word-and-test-differ.json': f499,
-  'valve/clean-by-hand.json': f500,
-  'valve/crack-found.json': f501,
-  'valve/face-burned.json': f502,
-  'valve/face-not-ground.json': f503,
-  'valve/face-one-sided.json': f504,
-  'valve/face-refaced.json': f505,
-  'valve/face-stock-spent.json': f506,
-  'valve/face-through-facing.json': f507,
-  'valve/face-true.json': f508,
-  'valve/face-trued.json': f509,
-  'valve/face-untrue-not-ground.json': f510,
-  'valve/filled-valve-hold.json': f511,
-  'valve/filled-valve-mark.json': f512,
-  'valve/head-cracked.json': f513,
-  'valve/head-misshapen.json': f514,
-  'valve/head-struck.json': f515,
-  'valve/keeper-groove-holds.json': f516,
-  'valve/keeper-groove-loose.json': f517,
-  'valve/keeper-groove-worn.json': f518,
-  'valve/limits.json': f519,
-  'valve/looks-sound.json': f520,
-  'valve/margin-enough.json': f521,
-  'valve/margin-exhaust-thin.json': f522,
-  'valve/margin-gone-after-facing.json': f523,
-  'valve/margin-thin.json': f524,
-  'valve/mushroom-before-drawing.json': f525,
-  'valve/nitrided-not-ground.json': f526,
-  'valve/properties.json': f527,
-  'valve/stem-bent.json': f528,
-  'valve/stem-in-size.json': f529,
-  'valve/stem-necked.json': f530,
-  'valve/stem-nicks-coated.json': f531,
-  'valve/stem-nicks.json': f532,
-  'valve/stem-plating-worn.json': f533,
-  'valve/stem-runout-kept.json': f534,
-  'valve/stem-runout-over.json': f535,
-  'valve/stem-scored.json': f536,
-  'valve/stem-undersize.json': f537,
-  'valve/stem-wear-asks.json': f538,
-  'valve/tip-broken.json': f539,
-  'valve/tip-mushroomed.json': f540,
-  'valve/tip-no-stock.json': f541,
-  'valve/tip-not-ground.json': f542,
-  'valve/tip-reground.json': f543,
-  'valve/tip-soft.json': f544,
-  'valve/tip-stands-low.json': f545,
-  'valve/tip-stock.json': f546,
-  'valve/tip-taken-over.json': f547,
-  'valve/titanium-not-ground.json': f548,
+  'retainer/taper-by-side.json': f222,
+  'retainer/worn-out.json': f223,
+  'rocker-stud/bent-stud.json': f224,
+  'rocker-stud/gauge-fails.json': f225,
+  'rocker-stud/groove-asks-pushrod.json': f226,
+  'rocker-stud/groove-condemns.json': f227,
+  'rocker-stud/groove-measured.json': f228,
+  'rocker-stud/limits.json': f229,
+  'rocker-stud/new-nut-slips.json': f230,
+  'rocker-stud/nut-drag-low.json': f231,
+  'rocker-stud/nut-holds.json': f232,
+  'rocker-stud/nut-runs-free.json': f233,
+  'rocker-stud/polish-looks-further.json': f234,
+  'rocker-stud/pressed-stud-loose.json': f235,
+  'rocker-stud/pressed-stud-proud.json': f236,
+  'rocker-stud/pressed-stud-watch.json': f237,
+  'rocker-stud/properties.json': f238,
+  'rocker-stud/screw-in-stud-loose.json': f239,
+  'rocker-stud/shoulder-smooth.json': f240,
+  'rocker-stud/stays-put.json': f241,
+  'rocker-stud/straight.json': f242,
+  'rocker-stud/thread-beyond-chasing.json': f243,
+  'rocker-stud/thread-chase.json': f244,
+  'rocker-stud/thread-crest-lost.json': f245,
+  'rocker-stud/thread-gauged.json': f246,
+  'rocker-stud/thread-pitch-off.json': f247,
+  'rocker-stud/thread-sound.json': f248,
+  'rocker-stud/thread-turns-lost.json': f249,
+  'rocker/cup-smooth.json': f250,
+  'rocker/cup-worn.json': f251,
+  'rocker/goes-with-grooved-stud.json': f252,
+  'rocker/goes-with-measured-groove.json': f253,
+  'rocker/limits.json': f254,
+  'rocker/out-of-true.json': f255,
+  'rocker/pad-marked-stamped.json': f256,
+  'rocker/pad-regrind.json': f257,
+  'rocker/pad-smooth.json': f258,
+  'rocker/pad-worn-out.json': f259,
+  'rocker/pivot-damaged.json': f260,
+  'rocker/pivot-one-sided.json': f261,
+  'rocker/pivot-smooth.json': f262,
+  'rocker/properties.json': f263,
+  'rocker/shaft-fits.json': f264,
+  'rocker/shaft-loose.json': f265,
+  'rocker/shaft-stepped.json': f266,
+  'rocker/slot-clearance.json': f267,
+  'rocker/slot-rubbed-end.json': f268,
+  'rocker/slot-rubbed-side.json': f269,
+  'rocker/slot-tight.json': f270,
+  'rocker/slot-unmarked.json': f271,
+  'rocker/track-off-centre.json': f272,
+  'rocker/track-offset-measured.json': f273,
+  'rocker/track-wide.json': f274,
+  'rocker/true-running.json': f275,
+  'seat/angle-off.json': f276,
+  'seat/angles-told.json': f277,
+  'seat/bare-inner-short.json': f278,
+  'seat/bare-outer-short.json': f279,
+  'seat/burned-recut.json': f280,
+  'seat/centre-high.json': f281,
+  'seat/centre-low.json': f282,
+  'seat/copper-dust.json': f283,
+  'seat/cracked.json': f284,
+  'seat/cut-as-planned.json': f285,
+  'seat/cut-hard-skin-tested.json': f286,
+  'seat/depth-known.json': f287,
+  'seat/dull-insert-noted.json': f288,
+  'seat/face-not-bare.json': f289,
+  'seat/face-not-true.json': f290,
+  'seat/film-on-seat-shows-face.json': f291,
+  'seat/gas-inserts-matched.json': f292,
+  'seat/guide-renewed.json': f293,
+  'seat/hard-skin-cut.json': f294,
+  'seat/head-takes-no-insert.json': f295,
+  'seat/insert-burned.json': f296,
+  'seat/insert-loose.json': f297,
+  'seat/insert-set-back.json': f298,
+  'seat/insert-too-loose.json': f299,
+  'seat/insert-too-tight.json': f300,
+  'seat/interference-on-gas.json': f301,
+  'seat/lash-closed.json': f302,
+  'seat/limits.json': f303,
+  'seat/looks-sound.json': f304,
+  'seat/new-insert.json': f305,
+  'seat/no-metal-left.json': f306,
+  'seat/not-all-round.json': f307,
+  'seat/pocketed.json': f308,
+  'seat/pour-test-weeps.json': f309,
+  'seat/properties.json': f310,
+  'seat/recut.json': f311,
+  'seat/ring-high.json': f312,
+  'seat/ring-looked-at.json': f313,
+  'seat/ring-low.json': f314,
+  'seat/ring-narrow-high.json': f315,
+  'seat/ring-narrow-low.json': f316,
+  'seat/ring-narrow.json': f317,
+  'seat/ring-wide.json': f318,
+  'seat/roundness-shown.json': f319,
+  'seat/runout-cause.json': f320,
+  'seat/runs-out.json': f321,
+  'seat/sinks-by-work.json': f322,
+  'seat/soft-and-sunk.json': f323,
+  'seat/soft-lash-closing.json': f324,
+  'seat/soft-on-gas.json': f325,
+  'seat/soft-on-petrol.json': f326,
+  'seat/soft-seat-watched.json': f327,
+  'seat/spun-shows-place.json': f328,
+  'seat/stock-spent.json': f329,
+  'seat/sunk-try-new-valve.json': f330,
+  'seat/sunk-with-new-valve.json': f331,
+  'seat/thirty-degree-seat.json': f332,
+  'seat/throat-cutter-too-flat.json': f333,
+  'seat/top-cutter-too-steep.json': f334,
+  'seat/vacuum-below-mates.json': f335,
+  'seat/vacuum-falls.json': f336,
+  'seat/vacuum-guide-open.json': f337,
+  'seat/vacuum-low.json': f338,
+  'sources/army-od1001.json': f339,
+  'sources/army-tm-1-1500-204-23-1.json': f340,
+  'sources/army-tm-1-1500-204-23-6.json': f341,
+  'sources/army-tm-1-1500-204-23-9.json': f342,
+  'sources/army-tm-10-3510-209-24.json': f343,
+  'sources/army-tm-10-3930-621-34.json': f344,
+  'sources/army-tm-10-3930-653-14.json': f345,
+  'sources/army-tm-10-3930-659-34.json': f346,
+  'sources/army-tm-10-3930-671-24.json': f347,
+  'sources/army-tm-5-1940-322-24.json': f348,
+  'sources/army-tm-5-3805-255-14.json': f349,
+  'sources/army-tm-5-3805-262-34.json': f350,
+  'sources/army-tm-5-3805-298-23-2.json': f351,
+  'sources/army-tm-5-3810-289-34-water-holes.json': f352,
+  'sources/army-tm-5-3810-289-34.json': f353,
+  'sources/army-tm-5-3810-295-34.json': f354,
+  'sources/army-tm-5-3810-306-34-head.json': f355,
+  'sources/army-tm-5-3810-306-34.json': f356,
+  'sources/army-tm-5-3820-256-24-5.json': f357,
+  'sources/army-tm-5-3825-230-14.json': f358,
+  'sources/army-tm-5-4320-240-15.json': f359,
+  'sources/army-tm-5-4320-300-14.json': f360,
+  'sources/army-tm-5-6115-400-35.json': f361,
+  'sources/army-tm-5-6115-593-34.json': f362,
+  'sources/army-tm-55-1905-223-24-5.json': f363,
+  'sources/army-tm-9-2320-260-34-1.json': f364,
+  'sources/army-tm-9-2320-366-34-4.json': f365,
+  'sources/army-tm-9-2815-254-24.json': f366,
+  'sources/army-tm-9-2815-255-24.json': f367,
+  'sources/army-tm-9-4310-397-14.json': f368,
+  'sources/army-tm-9-4940-549-14.json': f369,
+  'sources/army-tm-9-6115-604-34.json': f370,
+  'sources/army-tm-9-8000.json': f371,
+  'sources/astm-e1417.json': f372,
+  'sources/astm-e1444.json': f373,
+  'sources/clean-air-act.json': f374,
+  'sources/memory.json': f375,
+  'sources/navy-14076-lash-caps.json': f376,
+  'sources/navy-14329.json': f377,
+  'sources/navy-engineman-2-broken-valves.json': f378,
+  'sources/navy-engineman-2-pressure-tests.json': f379,
+  'sources/navy-navedtra-14076.json': f380,
+  'sources/normal-quantiles.json': f381,
+  'sources/osha-abrasive-wheels.json': f382,
+  'sources/osha-asbestos.json': f383,
+  'sources/osha-beryllium.json': f384,
+  'sources/osha-hydroxide.json': f385,
+  'sources/osha-lead.json': f386,
+  'sources/practice-air-held-valves.json': f387,
+  'sources/practice-annealed-heads.json': f388,
+  'sources/practice-blasting.json': f389,
+  'sources/practice-cam-change.json': f390,
+  'sources/practice-camshaft-look.json': f391,
+  'sources/practice-chamber-volumes.json': f392,
+  'sources/practice-charred-seals.json': f393,
+  'sources/practice-coil-bind.json': f394,
+  'sources/practice-cold-pressure-test.json': f395,
+  'sources/practice-core-plugs.json': f396,
+  'sources/practice-corroded-ports.json': f397,
+  'sources/practice-crack-repair.json': f398,
+  'sources/practice-crack-sites.json': f399,
+  'sources/practice-crack-test.json': f400,
+  'sources/practice-deck-finish.json': f401,
+  'sources/practice-deck-flatness.json': f402,
+  'sources/practice-first-run.json': f403,
+  'sources/practice-flat-tappet-change.json': f404,
+  'sources/practice-flat-tappet-loads.json': f405,
+  'sources/practice-gas-isolation.json': f406,
+  'sources/practice-gas-seats.json': f407,
+  'sources/practice-guide-clearance.json': f408,
+  'sources/practice-guide-fit.json': f409,
+  'sources/practice-guide-measuring.json': f410,
+  'sources/practice-guide-plate.json': f411,
+  'sources/practice-guide-repair.json': f412,
+  'sources/practice-guide-tops.json': f413,
+  'sources/practice-head-bolts.json': f414,
+  'sources/practice-head-thickness.json': f415,
+  'sources/practice-hot-parts.json': f416,
+  'sources/practice-intake-face.json': f417,
+  'sources/practice-keeper-families.json': f418,
+  'sources/practice-keeper-groove.json': f419,
+  'sources/practice-keepers.json': f420,
+  'sources/practice-leak-tests.json': f421,
+  'sources/practice-limits-of-advice.json': f422,
+  'sources/practice-missed-cracks.json': f423,
+  'sources/practice-offset-keepers.json': f424,
+  'sources/practice-oil-pump-look.json': f425,
+  'sources/practice-order-of-work.json': f426,
+  'sources/practice-plug-threads.json': f427,
+  'sources/practice-pump-seals.json': f428,
+  'sources/practice-pushrods.json': f429,
+  'sources/practice-retainer-seal-room.json': f430,
+  'sources/practice-rocker-fit.json': f431,
+  'sources/practice-rocker-lift.json': f432,
+  'sources/practice-rotators.json': f433,
+  'sources/practice-seal-kinds.json': f434,
+  'sources/practice-seal-set.json': f435,
+  'sources/practice-seal-spring-room.json': f436,
+  'sources/practice-seal-test.json': f437,
+  'sources/practice-seat-contact.json': f438,
+  'sources/practice-seat-cutters.json': f439,
+  'sources/practice-seat-inserts.json': f440,
+  'sources/practice-seat-sink.json': f441,
+  'sources/practice-seat-width.json': f442,
+  'sources/practice-side-play.json': f443,
+  'sources/practice-sodium-valves.json': f444,
+  'sources/practice-soft-seats.json': f445,
+  'sources/practice-special-valves.json': f446,
+  'sources/practice-spring-fit.json': f447,
+  'sources/practice-spring-height.json': f448,
+  'sources/practice-spring-match.json': f449,
+  'sources/practice-spring-test.json': f450,
+  'sources/practice-springs-at-overhaul.json': f451,
+  'sources/practice-stem-surface.json': f452,
+  'sources/practice-stem-wear.json': f453,
+  'sources/practice-straighten-first.json': f454,
+  'sources/practice-stud-breakage.json': f455,
+  'sources/practice-stud-groove.json': f456,
+  'sources/practice-stud-in-boss.json': f457,
+  'sources/practice-test-pressure.json': f458,
+  'sources/practice-thread-chase.json': f459,
+  'sources/practice-tip-allowance.json': f460,
+  'sources/practice-tip-stand.json': f461,
+  'sources/practice-titanium.json': f462,
+  'sources/practice-valve-cleaning.json': f463,
+  'sources/practice-valve-face.json': f464,
+  'sources/practice-valve-head.json': f465,
+  'sources/practice-valve-margin.json': f466,
+  'sources/practice-valve-tip.json': f467,
+  'sources/practice-wash-by-material.json': f468,
+  'sources/sae-710356.json': f469,
+  'sources/sae-871622.json': f470,
+  'sources/sae-932780.json': f471,
+  'sources/wang-1998-valve-seats.json': f472,
+  'spring/bind-margin-kept.json': f473,
+  'spring/binds.json': f474,
+  'spring/bright-spots-ask.json': f475,
+  'spring/damper-step.json': f476,
+  'spring/free-length-kept.json': f477,
+  'spring/height-shim.json': f478,
+  'spring/height-short.json': f479,
+  'spring/inside-smooth.json': f480,
+  'spring/limits.json': f481,
+  'spring/load-kept.json': f482,
+  'spring/odd-one-out.json': f483,
+  'spring/out-of-square.json': f484,
+  'spring/properties.json': f485,
+  'spring/stands-square.json': f486,
+  'spring/sunk-too-far.json': f487,
+  'spring/surface-fault.json': f488,
+  'spring/surface-sound.json': f489,
+  'spring/too-short.json': f490,
+  'spring/weak.json': f491,
+  'stem-seal/been-off.json': f492,
+  'stem-seal/charred.json': f493,
+  'stem-seal/failed.json': f494,
+  'stem-seal/is-o-ring.json': f495,
+  'stem-seal/is-positive.json': f496,
+  'stem-seal/is-umbrella.json': f497,
+  'stem-seal/properties.json': f498,
+  'stem-seal/undisturbed.json': f499,
+  'stem-seal/word-and-test-differ.json': f500,
+  'valve/clean-by-hand.json': f501,
+  'valve/crack-found.json': f502,
+  'valve/face-burned.json': f503,
+  'valve/face-not-ground.json': f504,
+  'valve/face-one-sided.json': f505,
+  'valve/face-refaced.json': f506,
+  'valve/face-stock-spent.json': f507,
+  'valve/face-through-facing.json': f508,
+  'valve/face-true.json': f509,
+  'valve/face-trued.json': f510,
+  'valve/face-untrue-not-ground.json': f511,
+  'valve/filled-valve-hold.json': f512,
+  'valve/filled-valve-mark.json': f513,
+  'valve/head-cracked.json': f514,
+  'valve/head-misshapen.json': f515,
+  'valve/head-struck.json': f516,
+  'valve/keeper-groove-holds.json': f517,
+  'valve/keeper-groove-loose.json': f518,
+  'valve/keeper-groove-worn.json': f519,
+  'valve/limits.json': f520,
+  'valve/looks-sound.json': f521,
+  'valve/margin-enough.json': f522,
+  'valve/margin-exhaust-thin.json': f523,
+  'valve/margin-gone-after-facing.json': f524,
+  'valve/margin-thin.json': f525,
+  'valve/mushroom-before-drawing.json': f526,
+  'valve/nitrided-not-ground.json': f527,
+  'valve/properties.json': f528,
+  'valve/stem-bent.json': f529,
+  'valve/stem-in-size.json': f530,
+  'valve/stem-necked.json': f531,
+  'valve/stem-nicks-coated.json': f532,
+  'valve/stem-nicks.json': f533,
+  'valve/stem-plating-worn.json': f534,
+  'valve/stem-runout-kept.json': f535,
+  'valve/stem-runout-over.json': f536,
+  'valve/stem-scored.json': f537,
+  'valve/stem-undersize.json': f538,
+  'valve/stem-wear-asks.json': f539,
+  'valve/tip-broken.json': f540,
+  'valve/tip-mushroomed.json': f541,
+  'valve/tip-no-stock.json': f542,
+  'valve/tip-not-ground.json': f543,
+  'valve/tip-reground.json': f544,
+  'valve/tip-soft.json': f545,
+  'valve/tip-stands-low.json': f546,
+  'valve/tip-stock.json': f547,
+  'valve/tip-taken-over.json': f548,
+  'valve/titanium-not-ground.json': f549,
 }

@@ -205,6 +205,35 @@ describe('the deck cut of a V8 with the haul cam', () => {
   })
 })
 
+describe('what a cut does to compression and to the manifold', () => {
+  const figure = async (engine: string, build: Build, name: string): Promise<number | undefined> => {
+    const shop = NO_SHOP(book.book.confidence.default)
+    const sheet = enterSheet(book.book, sheetFrom({ job: 'a cut', engine, build, findings: [] }), shop, { name: (s) => s, note: (s) => s })
+    const fact = (await judge(book, sheet, shop, { secondOpinion: false })).facts.fact('job', name, 'engine')
+    return fact.state === 'known' && fact.form === 'quantity' ? fact.readings[0]?.value : undefined
+  }
+
+  // Ratios of the two invented engines, worked out by hand from their own sheets: swept and clearance volumes, opening times cut.
+  it.each([
+    ['QL-8S', '0 in', 9.64],
+    ['QL-8S', '0.010 in', 9.78],
+    ['QL-8S', '0.020 in', 9.92],
+    ['QL-6P', '0 in', 8.63],
+    ['QL-6P', '0.030 in', 9.0],
+  ])('%s with %s off: %s to 1', async (engine, cut, ratio) => {
+    expect(await figure(engine, { 'deck-cut': cut }, 'compression.after-cut')).toBeCloseTo(ratio, 2)
+  })
+
+  // The shop chart for 90 degrees and a face raised by 55 (common practice): 1.23 and 1.72 of the cut.
+  it('intake faces and manifold of the V follow the shop chart', async () => {
+    const inch = 25.4
+    const build = { casting: 'QS-2', 'deck-cut': '0.020 in' }
+    expect((await figure('QL-8S', build, 'intake-face-cut')) ?? 0).toBeCloseTo(0.0247 * inch, 2)
+    expect((await figure('QL-8S', build, 'manifold-drop')) ?? 0).toBeCloseTo(0.0343 * inch, 2)
+    expect(await figure('QL-6P', { 'deck-cut': '0.020 in' }, 'intake-face-cut')).toBeUndefined()
+  })
+})
+
 describe('a pushrod', () => {
   const rod = async (changed: Values, casting = 'QS-2'): Promise<ReadonlyMap<string, string>> =>
     verdictsOf('QL-8S', { casting, camshaft: 'stock', springs: 'stock' }, [
