@@ -113,7 +113,11 @@ const FAULTS: Readonly<Record<string, Meaning>> = {
   'inputs-differ': ['Wrong inputs', 'The inputs given are not those that the formula takes.'],
   'kind-differs': ['Wrong kind of input', 'An input is of another kind than the formula takes.'],
   'leaf-kind': ['Fact and value differ in kind', 'A condition holds a fact against something of another kind.'],
-  'too-light': ['Estimate weighed too heavily', 'A condition leans on a figure that may explain but not decide, or may condemn but never clear.'],
+  'nested-braces': ['Figure inside an optional piece', 'A reason has braces inside braces, which would print as they stand.'],
+  'too-light': [
+    'Estimate weighed too heavily',
+    'A condition leans on a figure that may explain but not decide, or may condemn but never clear.',
+  ],
   'limit-unknown': ['Unknown limit', 'A limit is named that is not there.'],
   'not-visual': ['Not found by looking', 'A visual procedure answers visual properties only.'],
   'opens-unknown': ['Opens nothing', 'A rule opens a dormant rule that is not there.'],

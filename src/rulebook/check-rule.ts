@@ -19,6 +19,15 @@ export function checkRule(book: Rulebook, cls: PartClass, rule: Rule): readonly 
   ] as const) {
     if (condition !== undefined) faults.push(...checkCondition(book, cls, condition, pointer(path, which)))
   }
+  if (/\{[^{}|]+\|[^{}]*\{[^}]/.test(rule.says))
+    faults.push(
+      fault(
+        'nested-braces',
+        pointer(path, 'says'),
+        'A figure stands inside an optional piece of the reason.',
+        'Inside {fact|text {} text} only {} may stand; say the other figure outside.',
+      ),
+    )
   faults.push(...checkWeight(book, cls, rule))
   if (rule.wakes !== undefined && rule.dormant !== true)
     faults.push(fault('wakes-awake', pointer(path, 'wakes'), 'Only a dormant rule can wake.', 'Add "dormant": true or take "wakes" out.'))

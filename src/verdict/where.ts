@@ -1,9 +1,11 @@
+import { ENGINE, HEAD } from '../rulebook/positions.ts'
+
 /** The least run of neighbouring numbers that is written as a range: "1–3", but "1 and 2". */
 const RANGE = 3
 
 /**
  * Positions as a person says them: "3 exhaust", "1–6 exhaust", "1, 3 and 5 intake, 2 exhaust", "2 intake and exhaust",
- * "cylinders 1–4"; '' for the engine as a whole.
+ * "cylinders 1–4", "left and right"; '' for the engine as a whole.
  */
 export function positionsInWords(positions: readonly string[]): string {
   const intake = cylinders(positions, 'I')
@@ -16,7 +18,13 @@ export function positionsInWords(positions: readonly string[]): string {
     intake.length > 0 && intake.join() === exhaust.join()
       ? [`${numbers(intake)} intake and exhaust`]
       : [...(intake.length > 0 ? [`${numbers(intake)} intake`] : []), ...(exhaust.length > 0 ? [`${numbers(exhaust)} exhaust`] : [])]
-  return [...valves, ...(plain.length > 0 ? [`cylinder${plain.length > 1 ? 's' : ''} ${numbers(plain)}`] : [])].join(', ')
+  // A V names its heads by their banks; the one head and the engine as a whole need no place.
+  const banks = positions.filter((p) => !/^\d+[IE]?$/.test(p) && p !== ENGINE && p !== HEAD)
+  return [
+    ...valves,
+    ...(banks.length > 0 ? [banks.join(' and ')] : []),
+    ...(plain.length > 0 ? [`cylinder${plain.length > 1 ? 's' : ''} ${numbers(plain)}`] : []),
+  ].join(', ')
 }
 
 const cylinders = (positions: readonly string[], port: 'I' | 'E'): readonly number[] =>
