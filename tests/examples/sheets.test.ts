@@ -3,8 +3,9 @@ import { readFile } from 'node:fs/promises'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { shopOfKey } from '../../src/usecases/api-key.ts'
 import { decideSheet } from '../../src/usecases/decide.ts'
+import { judgeSheet } from '../../src/usecases/judge.ts'
 import type { DecisionRecord, RecordVerdict } from '../../src/usecases/record.ts'
-import { sheetFrom, sheetFromText } from '../../src/verdict/sheet.ts'
+import { sheetFromText, type Sheet } from '../../src/verdict/sheet.ts'
 import { openHouse, type House } from '../http/house.ts'
 import { inch, type Comparison, type Expected } from './expected.ts'
 import { haulTruck12 } from './haul-truck-12.ts'
@@ -75,7 +76,7 @@ beforeAll(async () => {
 })
 afterAll(() => house.leave())
 
-async function decided(sheet: ReturnType<typeof sheetFrom>): Promise<DecisionRecord> {
+async function decided(sheet: Sheet): Promise<DecisionRecord> {
   const shop = await shopOfKey(house.service, house.key)
   if (shop === undefined) throw new Error('The demo shop is not there.')
   return (await decideSheet(house.service, shop, sheet, { door: 'cli' })).record
@@ -237,7 +238,7 @@ describe('what the sheets are made to show', () => {
 
   it('a stud whose polish opened its rocker leaves the rocker waiting until both checks are answered', async () => {
     const sheet = sheetFromText(await textOf('ql-6p-mixed-findings'))
-    const without = (property: string): typeof sheet => ({
+    const without = (property: string): Sheet => ({
       ...sheet,
       findings: sheet.findings.filter((f) => !(f.part === 'rocker' && f.property === property)),
     })
@@ -245,6 +246,23 @@ describe('what the sheets are made to show', () => {
       const rocker = verdictAt(await decided(without(property)), 'rocker 5I')
       expect([rocker.disposition, rocker.open.map((q) => q.fact)]).toEqual(['undetermined', [property]])
     }
+  })
+
+  it('remembered figures decide where the foreman adopted them, and say so; elsewhere they only wait', async () => {
+    const sheet = sheetFromText(await textOf('ql-8s-cam-and-pump'))
+    const here = verdictAt(await decided(sheet), 'stud-set engine')
+    expect([here.disposition, here.weakestSource]).toEqual(['replace', 'from memory, adopted by the shop'])
+    const elsewhere = verdictAt(await judgeSheet(house.service, undefined, sheet), 'stud-set engine')
+    expect(elsewhere.disposition).toBe('undetermined')
+    expect(elsewhere.open.map((q) => q.why)).toContain('limit not adopted')
+  })
+
+  it('the dressing of tips is ordered on every kept valve but the held one', async () => {
+    const { plan } = await decided(sheetFromText(await textOf('ql-8s-cam-and-pump')))
+    const at = (operation: string): readonly string[] =>
+      plan.workOrder.filter((l) => l.operation === operation).flatMap((l) => l.at.flatMap((a) => a.positions))
+    expect(at('filled-valve-hold')).toEqual(['4E'])
+    expect(at('tip-dress')).not.toContain('4E')
   })
 
   it('a stated fuel takes the gas warning away', async () => {
