@@ -2,6 +2,8 @@ import { fault, Refused } from '../quantity/fault.ts'
 import type { QuantityKind } from '../quantity/measure.ts'
 import { readQuantity } from '../quantity/read.ts'
 
+/** Figures kept as read; shops' sheets bring more of them, so the store is emptied before it grows without end. */
+const MOST_KEPT = 20_000
 const read = new Map<string, number>()
 
 /**
@@ -18,6 +20,7 @@ export function literalMeasure(text: string, kind: QuantityKind): number {
       reading.faults.map((f) => fault('figure-unreadable', '', `"${text}" does not read as a ${kind}: ${f.says}`, f.mend, text)),
     )
   }
+  if (read.size >= MOST_KEPT) read.clear()
   read.set(key, reading.quantity.value)
   return reading.quantity.value
 }

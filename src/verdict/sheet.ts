@@ -1,6 +1,7 @@
 import * as z from 'zod'
-import { LosslessNumber, parse } from 'lossless-json'
+import { LosslessNumber } from 'lossless-json'
 import { fault, pointer, Refused, type Fault } from '../quantity/fault.ts'
+import { jsonFrom } from '../rulebook/json-text.ts'
 
 /** Nesting deeper than this is no finding sheet. */
 const DEEPEST = 12
@@ -50,23 +51,7 @@ export type Sheet = z.infer<typeof sheetSchema>
  * @throws Refused `not-json`, `too-deep`, `key-unknown` or `shape`, each with its place
  */
 export function sheetFromText(text: string): Sheet {
-  let json: unknown
-  try {
-    assertShallow(text)
-    assertNoPrototype(text)
-    json = parse(text)
-  } catch (error) {
-    if (error instanceof Refused) throw error
-    throw new Refused([
-      fault(
-        'not-json',
-        '',
-        `This is not JSON: ${error instanceof Error ? error.message : 'unreadable'}.`,
-        'Send one finding sheet as JSON; NaN and Infinity are no JSON numbers.',
-      ),
-    ])
-  }
-  return sheetFrom(json)
+  return sheetFrom(jsonFrom(text, { one: 'finding sheet', built: 'A finding sheet is a flat list of findings.', deepest: DEEPEST }))
 }
 
 /** Reads a sheet that is already an object. @throws Refused as sheetFromText does */
@@ -114,32 +99,3 @@ const fieldsAt = (path: readonly (string | number)[]): string =>
       ? ["the job's build choices"]
       : Object.keys(sheetSchema.shape).filter((k) => k !== '$schema')
   ).join(', ')
-
-/** A key that JavaScript takes for an object's prototype would vanish without a word. */
-function assertNoPrototype(text: string): void {
-  const found = /"(?:_|\\u005f){2}proto(?:_|\\u005f){2}"\s*:/i.exec(text)
-  if (found === null) return
-  const before = text.slice(0, found.index)
-  const atTop = before.split('{').length - before.split('}').length === 1
-  throw new Refused([fault('key-unknown', atTop ? pointer('__proto__') : '', 'A sheet has no field "__proto__".', 'Take it out.')])
-}
-
-/** Refuses nesting before the parser recurses into it. */
-function assertShallow(text: string): void {
-  let depth = 0
-  let quoted = false
-  for (let i = 0; i < text.length; i++) {
-    const c = text[i]
-    if (quoted) {
-      if (c === '\\') i++
-      else if (c === '"') quoted = false
-    } else if (c === '"') quoted = true
-    else if (c === '{' || c === '[') {
-      depth++
-      if (depth > DEEPEST)
-        throw new Refused([
-          fault('too-deep', '', `The JSON is nested more than ${DEEPEST} deep.`, 'A finding sheet is a flat list of findings.'),
-        ])
-    } else if (c === '}' || c === ']') depth--
-  }
-}
