@@ -89,4 +89,17 @@ export const MIGRATIONS: readonly Migration[] = [
 );`,
     ],
   },
+  {
+    name: '0001_shop_engines',
+    statements: [
+      `CREATE TABLE \`shop_engines\` (
+	\`shop\` text NOT NULL,
+	\`id\` text NOT NULL,
+	\`content\` text NOT NULL,
+	\`put_by\` text NOT NULL,
+	\`put_on\` text NOT NULL,
+	PRIMARY KEY(\`shop\`, \`id\`)
+);`,
+    ],
+  },
 ]
