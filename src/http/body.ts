@@ -16,12 +16,21 @@ export interface ReadBody {
   readonly text: string
 }
 
-/** @throws Stopped with 415 for another content type, 413 over the limit, 400 for bytes that are no UTF-8 */
-export async function readBody(request: Request): Promise<ReadBody> {
+/** How large a body may be, and what to do with a larger one. */
+export interface BodyLimit {
+  /** Bytes. */
+  readonly most: number
+  readonly mend: string
+}
+
+const SHEET: BodyLimit = { most: BODY_LIMIT, mend: 'Send one job a sheet, and split a sheet that is larger still by part class.' }
+
+/** @throws Stopped with 415 for another content type, 413 over the limit (a finding sheet's where not given), 400 for bytes that are no UTF-8 */
+export async function readBody(request: Request, limit: BodyLimit = SHEET): Promise<ReadBody> {
   assertJson(request.headers.get('content-type'))
   // What the sender says of the length may be wrong or missing, so the bytes are counted as well.
-  if (Number(request.headers.get('content-length') ?? 0) > BODY_LIMIT) throw tooLarge()
-  const bytes = await bytesOf(request)
+  if (Number(request.headers.get('content-length') ?? 0) > limit.most) throw tooLarge(limit)
+  const bytes = await bytesOf(request, limit)
   const raw = textOf(bytes)
   return { bytes, raw, text: raw.startsWith('\uFEFF') ? raw.slice(1) : raw }
 }
@@ -42,7 +51,7 @@ function assertJson(type: string | null): void {
   )
 }
 
-async function bytesOf(request: Request): Promise<Uint8Array<ArrayBuffer>> {
+async function bytesOf(request: Request, limit: BodyLimit): Promise<Uint8Array<ArrayBuffer>> {
   if (request.body === null) return new Uint8Array()
   const chunks: Uint8Array[] = []
   let size = 0
@@ -51,9 +60,9 @@ async function bytesOf(request: Request): Promise<Uint8Array<ArrayBuffer>> {
     const { done, value } = await reader.read()
     if (done) break
     size += value.length
-    if (size > BODY_LIMIT) {
+    if (size > limit.most) {
       await reader.cancel()
-      throw tooLarge()
+      throw tooLarge(limit)
     }
     chunks.push(value)
   }
@@ -76,12 +85,5 @@ function textOf(bytes: Uint8Array): string {
   }
 }
 
-const tooLarge = (): Stopped =>
-  new Stopped(
-    oneProblem(
-      413,
-      'body-too-large',
-      `The body is larger than ${BODY_LIMIT} bytes.`,
-      'Send one job a sheet, and split a sheet that is larger still by part class.',
-    ),
-  )
+const tooLarge = ({ most, mend }: BodyLimit): Stopped =>
+  new Stopped(oneProblem(413, 'body-too-large', `The body is larger than ${most} bytes.`, mend))

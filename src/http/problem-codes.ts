@@ -9,6 +9,10 @@ const ANSWERS: Readonly<Record<string, Meaning>> = {
     'The sheet has faults',
     'Something on the sheet can’t be used. Nothing was judged or entered, not even the sound part of it; `errors` names each place and its mend.',
   ],
+  'entry-refused': [
+    'The entry has faults',
+    'Something in what was put can’t be used. Nothing of it was kept; `errors` names each place and its mend.',
+  ],
   'query-refused': ['The question has faults', 'Something in the address after the question mark is missing or can’t be used.'],
   unauthorised: ['No valid key', 'The request has no API key, or none that is in force. Send it as "Authorization: Bearer wm_…".'],
   'not-found': ['Nothing is here', 'There is nothing under this address, or nothing that belongs to the shop of this key.'],
@@ -44,11 +48,15 @@ const ANSWERS: Readonly<Record<string, Meaning>> = {
 const FAULTS: Readonly<Record<string, Meaning>> = {
   // Reading the sheet
   'not-json': ['Not JSON', 'The text is no JSON. NaN, Infinity, comments and trailing commas are none either.'],
-  'too-deep': ['Nested too deep', 'A finding sheet is a flat list of findings.'],
+  'too-deep': ['Nested too deep', 'A finding sheet is a flat list of findings, and an engine sheet has a few levels.'],
   'key-unknown': ['Unknown field', 'There is no such field there; it would be ignored silently, so it is refused.'],
   'field-missing': ['A field is missing', 'This field must be given.'],
   shape: ['Wrong shape', 'The value is not of the kind that stands in this field.'],
   // What the sheet speaks of
+  'engine-unfit': [
+    'The shop’s engine sheet no longer fits',
+    'The rulebook has other names or kinds by now than the sheet that the shop has put; nothing is judged by half a sheet.',
+  ],
   'engine-unknown': ['Unknown engine', 'The rulebook has no sheet for this engine, and a limit is never guessed from another one.'],
   'build-unknown': ['Unknown build choice', 'A job has no build choice of this name.'],
   'card-unknown': ['Unknown card', 'The engine’s sheet lists no such part or casting.'],
@@ -69,6 +77,16 @@ const FAULTS: Readonly<Record<string, Meaning>> = {
     'The same property at the same place was given twice, differently. Several readings of one property are sent as a list.',
   ],
   declined: ['Not judged here', 'This work is outside what the service may judge, whatever the findings.'],
+  // What a shop puts
+  'id-not-address': ['Id and address differ', 'What is put under an address calls itself otherwise.'],
+  'layout-unusable': [
+    'Unusable layout',
+    'Banks, cylinders and valves must be told apart by their names and numbers, and be as many as an engine has.',
+  ],
+  'nothing-to-adopt': [
+    'Nothing to adopt',
+    'Only a limit that the trade merely remembers is adopted; another decides by itself, or has no figure.',
+  ],
   // The form and the command
   'both-given': ['Given and not measured', 'A value is given, and the field is marked as not measured too.'],
   'job-missing': ['No job', 'The ledger enters nothing without the job it belongs to.'],

@@ -4,6 +4,7 @@ import { Refused } from '../quantity/fault.ts'
 import type { Engine } from '../rulebook/schema/engine.ts'
 import type { Shop } from '../store/shops.ts'
 import { decideSheet } from '../usecases/decide.ts'
+import { listEngines } from '../usecases/engines.ts'
 import { judgeSheet } from '../usecases/judge.ts'
 import type { Service } from '../usecases/service.ts'
 import { sheetFrom } from '../verdict/sheet.ts'
@@ -24,6 +25,8 @@ interface Asked {
   readonly service: Service
   readonly subject: CounterSubject
   readonly engine: Engine
+  /** The engines on offer: the shop's own sheets over the rulebook's. */
+  readonly engines: readonly Engine[]
   readonly fields: FieldSet
   readonly shop: Shop | undefined
 }
@@ -65,23 +68,24 @@ async function askedIn(service: Service, c: Context, subject: CounterSubject): P
   const { book } = service.book
   const shop = await shopOfBrowser(service, c)
   const named = c.req.query('engine')
-  const engine = named === undefined ? [...book.engines.values()][0] : book.engines.get(named)
-  if (engine !== undefined) return { c, service, subject, engine, fields: fieldsOf(book, engine, subject), shop }
+  const engines = (await listEngines(service, shop)).flatMap(({ sheet, faults }) => (faults === undefined ? [sheet] : []))
+  const engine = named === undefined ? engines[0] : engines.find((e) => e.id === named)
+  if (engine !== undefined) return { c, service, subject, engine, engines, fields: fieldsOf(book, engine, subject), shop }
   const content = trouble(
     'No sheet for this engine',
     'A limit is never guessed from another engine.',
-    `Known are ${[...book.engines.keys()].join(', ')}.`,
+    `Known are ${engines.map((e) => e.id).join(', ')}.`,
   )
   return shown(c, 404, { title: subject.title, subject, shop, here: addressOf(subject, undefined), content })
 }
 
 function withForm(
-  { c, service, subject, engine, fields, shop }: Asked,
+  { c, service, subject, engine, engines, fields, shop }: Asked,
   filled: Filled,
   faults: readonly FieldFault[],
   answered: Markup = NOTHING,
 ): Promise<Response> {
-  const form = formView({ book: service.book.book, subject, engine, fields, filled, faults, mayEnter: shop !== undefined })
+  const form = formView({ book: service.book.book, subject, engine, engines, fields, filled, faults, mayEnter: shop !== undefined })
   const content = html`<h1>${subject.asks}</h1>
     <div class="counter">${answered}${form}</div>`
   return shown(c, faults.length > 0 ? 422 : 200, {

@@ -11,6 +11,8 @@ export interface FormOptions {
   readonly book: Rulebook
   readonly subject: CounterSubject
   readonly engine: Engine
+  /** The engines on offer, this one among them. */
+  readonly engines: readonly Engine[]
   readonly fields: FieldSet
   readonly filled: Filled
   readonly faults: readonly FieldFault[]
@@ -20,7 +22,7 @@ export interface FormOptions {
 
 /** The form of one question: what is asked first, what is seldom needed folded away, and what was typed still there. */
 export function formView(options: FormOptions): Markup {
-  const { book, subject, engine, fields, filled, mayEnter } = options
+  const { subject, engine, engines, fields, filled, mayEnter } = options
   const touched = fields.more.some(
     (f) => options.faults.some((x) => x.field === f.id) || names(f).some((n) => (filled.get(n) ?? '') !== ''),
   )
@@ -29,7 +31,7 @@ export function formView(options: FormOptions): Markup {
     <fieldset class="where">
       <legend>Engine and place</legend>
       <p class="engines">
-        ${[...book.engines.values()].map((e) => (e === engine ? html`<b>${e.id}</b> ` : html`<a href="${addressOf(subject, e.id)}">${e.id}</a> `))}
+        ${engines.map((e) => (e === engine ? html`<b>${e.id}</b> ` : html`<a href="${addressOf(subject, e.id)}">${e.id}</a> `))}
       </p>
       <p class="small">${engine.says}</p>
       ${position(options)}

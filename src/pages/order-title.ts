@@ -1,4 +1,5 @@
 import { html } from 'hono/html'
+import type { Engine } from '../rulebook/schema/engine.ts'
 import type { DecisionRecord } from '../usecases/record.ts'
 import type { CompiledBook } from '../verdict/compiled.ts'
 import { positionsInWords } from '../verdict/where.ts'
@@ -13,8 +14,7 @@ const cell = (name: string, value: string): Markup =>
   </div>`
 
 /** The title block of a work order: whose it is, what it is about, and by which record and edition it can be checked. */
-export function titleBlock(book: CompiledBook, record: DecisionRecord, shop: string): Markup {
-  const engine = book.book.engines.get(record.engine)
+export function titleBlock(record: DecisionRecord, engine: Engine | undefined, shop: string): Markup {
   const { ledger } = record
   return html`<header class="title-block">
     <h1>Work order</h1>

@@ -1,4 +1,5 @@
 import { html } from 'hono/html'
+import type { Engine } from '../rulebook/schema/engine.ts'
 import type { DecisionRecord } from '../usecases/record.ts'
 import type { CompiledBook } from '../verdict/compiled.ts'
 import { hazardBox, unseenLines } from './answer-view.ts'
@@ -15,7 +16,7 @@ const HASH_SHOWN = 12
  * its order, the figures to work to, the parts, and what is checked when it comes back, with room to write and to sign. The job and
  * the hash stand at the head of every page: sheets get separated.
  */
-export function orderView(book: CompiledBook, record: DecisionRecord, shop: string): Markup {
+export function orderView(book: CompiledBook, record: DecisionRecord, engine: Engine | undefined, shop: string): Markup {
   return html`<article class="order">
     <table class="running" role="presentation">
       <thead>
@@ -27,7 +28,7 @@ export function orderView(book: CompiledBook, record: DecisionRecord, shop: stri
       </thead>
       <tbody>
         <tr>
-          <td>${sections(book, record, shop)}</td>
+          <td>${sections(book, record, engine, shop)}</td>
         </tr>
       </tbody>
       <tfoot>
@@ -39,8 +40,8 @@ export function orderView(book: CompiledBook, record: DecisionRecord, shop: stri
   </article>`
 }
 
-const sections = (book: CompiledBook, record: DecisionRecord, shop: string): readonly Markup[] => [
-  titleBlock(book, record, shop),
+const sections = (book: CompiledBook, record: DecisionRecord, engine: Engine | undefined, shop: string): readonly Markup[] => [
+  titleBlock(record, engine, shop),
   hazardBox(record.plan.cautions.filter((c) => c.level === 'hazard')),
   buildBlock(book, record),
   verdictTable(record),

@@ -1,4 +1,5 @@
 import type { Context } from 'hono'
+import { readEngine } from '../usecases/engines.ts'
 import { readDecision } from '../usecases/read.ts'
 import type { Service } from '../usecases/service.ts'
 import { trouble } from './layout.ts'
@@ -31,5 +32,7 @@ export async function workOrder(service: Service, c: Context): Promise<Response>
       ),
     })
   }
-  return shown(c, 200, { title: `Work order, ${record.job}`, shop, here, content: orderView(service.book, record, shop.name) })
+  const engine = await readEngine(service, shop, record.engine)
+  const content = orderView(service.book, record, engine?.sheet, shop.name)
+  return shown(c, 200, { title: `Work order, ${record.job}`, shop, here, content })
 }

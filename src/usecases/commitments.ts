@@ -37,7 +37,8 @@ export async function commitmentsFor(
   }
 }
 
-async function disclosuresOf(
+/** Commitments to texts of one kind, each with the salt that the shop has for it or a new one. @throws StoreTrouble */
+export async function disclosuresOf(
   service: Service,
   shop: string,
   kind: Disclosure['kind'],
@@ -52,6 +53,9 @@ async function disclosuresOf(
   }
   return made
 }
+
+/** A name's salt can change only while another entry of the same shop is written beside this one. */
+export const RESALTS = 5
 
 function of(made: ReadonlyMap<string, Disclosure>, text: string): string {
   const found = made.get(text)

@@ -9,7 +9,7 @@ import { bodyOf } from '../verdict/body.ts'
 import { enterSheet } from '../verdict/enter.ts'
 import { judge } from '../verdict/judge.ts'
 import type { Sheet } from '../verdict/sheet.ts'
-import { commitmentsFor } from './commitments.ts'
+import { commitmentsFor, RESALTS } from './commitments.ts'
 import { readDecision } from './read.ts'
 import { recordOf, wordsOf, type DecisionRecord } from './record.ts'
 import type { Service } from './service.ts'
@@ -27,9 +27,6 @@ export type Decided =
   /** The same message was answered before: the first answer, and what the message held then. */
   | { readonly kind: 'repeat'; readonly record: DecisionRecord; readonly bodyHash: string }
 
-/** A name's salt can change only while another entry of the same shop is written beside this one. */
-const RESALTS = 5
-
 /**
  * Computes and enters the ledger: no row, no answer.
  * @throws Refused with every fault of the sheet; StoreTrouble when the ledger can't be written
@@ -37,7 +34,7 @@ const RESALTS = 5
 export async function decideSheet(service: Service, shop: Shop, sheet: Sheet, options: DecideOptions): Promise<Decided> {
   const { book, db } = service
   const order = await orderBehind(service, shop, sheet)
-  const layer = await shopLayer(db, book, shop)
+  const layer = await shopLayer(db, book, shop, sheet.engine)
   const edition = await service.editions.of(layer)
   for (let tried = 0; tried < RESALTS; tried++) {
     const { commitments, disclosures } = await commitmentsFor(service, shop.id, sheet)

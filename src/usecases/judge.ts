@@ -16,7 +16,7 @@ import { orderBehind } from './work-order.ts'
 export async function judgeSheet(service: Service, shop: Shop | undefined, sheet: Sheet): Promise<DecisionRecord> {
   const { book } = service
   const order = await orderBehind(service, shop, sheet)
-  const layer = await shopLayer(service.db, book, shop)
+  const layer = await shopLayer(service.db, book, shop, sheet.engine)
   const entered = enterSheet(book.book, sheet, layer, UNCOMMITTED)
   const judgement = await judge(book, entered, layer, { secondOpinion: true, promised: order?.promised ?? [] })
   const edition = await service.editions.of(layer)

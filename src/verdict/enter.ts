@@ -2,6 +2,7 @@ import { fault, pointer, Refused, type Fault } from '../quantity/fault.ts'
 import type { PartClass, Rulebook } from '../rulebook/book.ts'
 import { expandPosition } from '../rulebook/positions.ts'
 import type { Engine } from '../rulebook/schema/engine.ts'
+import { engineFor } from './engine.ts'
 import { enter, enterLook, LOOKED_OVER, whoAndWhen, type Commitments } from './enter-finding.ts'
 import { readValue } from './enter-value.ts'
 import type { EnteredFinding, EnteredSheet, EnteredValue, ShownExpansion } from './entered.ts'
@@ -15,17 +16,7 @@ import type { ShopLayer } from './shop.ts'
  * @throws Refused with every fault found, each with its JSON Pointer into the sheet
  */
 export function enterSheet(book: Rulebook, sheet: Sheet, shop: ShopLayer, commitments: Commitments): EnteredSheet {
-  const engine = book.engines.get(sheet.engine)
-  if (engine === undefined)
-    throw new Refused([
-      fault(
-        'engine-unknown',
-        '/engine',
-        'No sheet for this engine.',
-        `Known are ${[...book.engines.keys()].join(', ')}; a limit is never guessed from another engine.`,
-        sheet.engine,
-      ),
-    ])
+  const engine = engineFor(book, shop, sheet.engine)
   const faults: Fault[] = []
   const notes: string[] = []
   const build = enterBuild(book, engine, sheet, shop, faults, notes)

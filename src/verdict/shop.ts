@@ -19,6 +19,11 @@ export interface ShopLayer {
   }[]
   /** Instruments the shop lacks, by id; all others count as there. */
   readonly lacks: readonly string[]
+  /**
+   * The shop's own engine sheets that the work leans on, by id, as they were put; each stands over the rulebook's sheet of that
+   * engine. Read by `engineFor`, since the rulebook may have changed since. Absent where the rulebook's own sheet speaks.
+   */
+  readonly engines?: Readonly<Record<string, unknown>>
 }
 
 /** No shop of one's own: the trade's figures alone. */
