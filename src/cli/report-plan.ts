@@ -14,6 +14,11 @@ function placesInWords(at: WorkLine['at']): string {
     .join('; ')
 }
 
+/** "valve 3 exhaust: the tip cleans up …"; without a place where the whole job is meant. */
+function placed({ part, at, words }: WorkLine['provided'][number]): string {
+  return `${[partInWords(part), positionsInWords([at])].filter((w) => w !== '').join(' ')}: ${words}`
+}
+
 /** The work in working order: stages numbered, who does it, where, and what must turn out. */
 export const workLines: Section = (record, { columns, ink }) => {
   const stages = [...new Set(record.plan.workOrder.map((l) => l.stage))]
@@ -25,9 +30,8 @@ export const workLines: Section = (record, { columns, ink }) => {
         const where = placesInWords(l.at)
         return [
           ...hanging('     – ', `${where === '' ? '' : `${where}: `}${l.words} (${l.who})`, columns),
-          ...l.provided.flatMap((p) =>
-            hanging('       must turn out: ', `${partInWords(p.part)} ${positionsInWords([p.at])}: ${p.words}`, columns),
-          ),
+          ...l.because.flatMap((b) => hanging('       why: ', placed(b), columns)),
+          ...l.provided.flatMap((p) => hanging('       must turn out: ', placed(p), columns)),
         ]
       }),
   ])

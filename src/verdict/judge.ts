@@ -60,7 +60,7 @@ export async function judge(book: CompiledBook, sheet: EnteredSheet, shop: ShopL
     verdicts: govern(book, verdicts),
     facts,
     outcomes,
-    unseen: unseenOf(book, sheet, subjects),
+    unseen: unseenOf(book, sheet, subjects, governedBy(book, verdicts)),
     secondOpinion: { ran: second !== undefined, agrees: verdicts.every((v) => v.disagreement === undefined) },
   }
 }
@@ -229,23 +229,34 @@ function spokenOf(book: CompiledBook, facts: JobFacts, outcomes: Outcomes, rule:
   return rule.ownFacts.flatMap((name) => roots(name)).some((name) => facts.entered('job', name, ENGINE))
 }
 
-function unseenOf(book: CompiledBook, sheet: EnteredSheet, subjects: readonly Subject[]): Judgement['unseen'] {
+function unseenOf(
+  book: CompiledBook,
+  sheet: EnteredSheet,
+  subjects: readonly Subject[],
+  governed: ReadonlyMap<string, string>,
+): Judgement['unseen'] {
   const seen = new Set(subjects.map((s) => `${s.about}@${s.at}`))
   return partsOf(sheet.engine, sheet.casting).flatMap((part) => {
     const cls = book.book.parts.get(part)
-    if (cls === undefined || part === 'job') return []
+    // Nobody need look at what its set replaces.
+    if (cls === undefined || part === 'job' || governed.has(part)) return []
     const at = positionsOf(sheet.engine, cls.place).filter((p) => !seen.has(`${part}@${p}`))
     return at.length === 0 ? [] : [{ part, at }]
   })
 }
 
+/** Part classes whose set is replaced, and the subject that says so. */
+function governedBy(book: CompiledBook, verdicts: readonly Verdict[]): ReadonlyMap<string, string> {
+  return new Map(
+    Object.entries(book.book.subjects).flatMap(([subject, { governs }]) =>
+      governs !== undefined && verdicts.find((v) => v.part === subject)?.disposition === 'replace' ? [[governs, subject] as const] : [],
+    ),
+  )
+}
+
 /** A set that is replaced governs its parts: their own verdicts stand, their open questions close. */
 function govern(book: CompiledBook, verdicts: readonly Verdict[]): readonly Verdict[] {
-  const governed = new Map<string, string>()
-  for (const [subject, words] of Object.entries(book.book.subjects)) {
-    const verdict = verdicts.find((v) => v.part === subject)
-    if (words.governs !== undefined && verdict?.disposition === 'replace') governed.set(words.governs, subject)
-  }
+  const governed = governedBy(book, verdicts)
   return verdicts.map((v) => {
     const set = governed.get(v.part)
     return set === undefined ? v : { ...v, governing: 'set', set, open: [] }

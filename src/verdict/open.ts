@@ -44,7 +44,7 @@ export function openQuestions(
     const own = ownKey(leaf.fact, outcome)
     const why = leaf.why ?? 'missing'
     const addresses: readonly FactKey[] = leaf.needs !== undefined && leaf.needs.length > 0 ? leaf.needs : [own]
-    for (const address of addresses.flatMap((a) => (why === 'too close' ? doubtful(a) : [a]))) note(address, why, for_, leaf)
+    for (const address of addresses.flatMap((a) => (why === 'too close' ? doubtful(a) : [a]))) note(address, why, for_)
   }
 
   /** A computed figure is too close because of what went into it: the readings that carry the doubt. */
@@ -56,7 +56,7 @@ export function openQuestions(
     return (fact.inputs ?? []).filter((i): i is FactKey => !i.includes('limit.')).flatMap(doubtful)
   }
 
-  function note(address: FactKey, why: Why, for_: RuleOutcome, leaf: LeafTrace): void {
+  function note(address: FactKey, why: Why, for_: RuleOutcome): void {
     const { part, name, at } = parse(address)
     const key = `${address} ${why === 'too close' ? why : ''}`
     const condemns = for_.compiled.kind === 'condemns'
@@ -65,7 +65,7 @@ export function openQuestions(
       known.rules.set(for_.compiled.rule.id, condemns)
       return
     }
-    const better = why === 'too close' ? remedy(part, name, at, leaf) : undefined
+    const better = why === 'too close' ? remedy(part, name, at) : undefined
     waiting.set(key, {
       part,
       at,
@@ -76,18 +76,21 @@ export function openQuestions(
     })
   }
 
-  function remedy(part: string, name: string, at: string, leaf: LeafTrace): readonly string[] {
+  function remedy(part: string, name: string, at: string): readonly string[] {
     const property = book.book.parts.get(part)?.properties.get(name)?.property
     const fact = facts.fact(part, name, at)
     const reading = fact.state === 'known' && fact.form === 'quantity' ? fact.readings[0] : undefined
     if (property === undefined || reading === undefined) return []
-    return betterInstruments(book.book, shop, property, reading.value, Math.min(reading.u, ...(leaf.u ?? [reading.u])))
+    return betterInstruments(book.book, shop, property, reading.value, reading.u)
   }
 
   function byWorth(a: Waiting, b: Waiting): number {
     const condemning = (w: Waiting): number => [...w.rules.values()].filter(Boolean).length
     const effort = (w: Waiting): number => book.book.parts.get(w.part)?.properties.get(w.fact)?.property.effort ?? 1
+    // Of readings too close to call, one that can be read better comes before one that can't.
+    const hopeless = (w: Waiting): number => (w.why === 'too close' && w.better === undefined ? 1 : 0)
     return (
+      hopeless(a) - hopeless(b) ||
       (condemning(a) > 0 ? 0 : 1) - (condemning(b) > 0 ? 0 : 1) ||
       b.rules.size - a.rules.size ||
       effort(a) - effort(b) ||

@@ -21,6 +21,8 @@ export function ordersOf(book: CompiledBook, judgement: Judgement): Orders {
         (step.kind === 'condemns' && verdict.disposition === 'replace') ||
         (step.kind === 'restores' && verdict.disposition === 'recondition') ||
         (step.kind === 'advises' && verdict.disposition !== 'replace') ||
+        // What is dangerous stays so on its way to the scrap.
+        (step.kind === 'advises' && rule.cautions.some((c) => book.book.cautions[c]?.level === 'hazard')) ||
         (step.kind === 'advises' && book.book.subjects[verdict.part] !== undefined)
       if (ordered && 'operations' in rule.then) for (const operation of rule.then.operations) order(operation, verdict.part, verdict.at)
     }

@@ -20,15 +20,16 @@ export function partsList(book: CompiledBook, sheet: EnteredSheet, judgement: Ju
   const add = (item: string, quantity: number, reason_: string, hold?: string): void => {
     const line = lines.get(item) ?? { quantity: 0, for: [] }
     // Two reasons for the same thing at the same place are one thing: a new valve and a new retainer share their keepers.
-    const place = reason_.slice(reason_.indexOf('@'))
-    if (line.for.some((f) => f.slice(f.indexOf('@')) === place)) return
+    if (line.for.some((f) => placeOf(f) === placeOf(reason_))) return
     line.quantity += quantity
     line.for.push(reason_)
     if (hold !== undefined) line.hold = hold
     lines.set(item, line)
   }
   for (const verdict of judgement.verdicts) {
-    if (verdict.disposition !== 'replace' || verdict.governing === 'set') continue
+    if (verdict.governing === 'set') continue
+    if (verdict.disposition === 'recondition') addRenewed(book, verdict, add)
+    if (verdict.disposition !== 'replace') continue
     const subject = book.book.subjects[verdict.part]
     if (subject === undefined) addPart(book, verdict, add)
     else if (subject.governs !== undefined) addSet(book, sheet, verdict, subject, add)
@@ -36,6 +37,9 @@ export function partsList(book: CompiledBook, sheet: EnteredSheet, judgement: Ju
   for (const { item, quantity, card, held } of kitLines(book, sheet, judgement)) add(item, quantity, card, held)
   return [...lines].sort(([a], [b]) => (a < b ? -1 : 1)).map(([item, line]) => ({ item, ...line }))
 }
+
+/** "valve@3E" and "retainer@3E" are one place; a set or a card is a place of its own. */
+const placeOf = (line: string): string => (line.includes('@') ? line.slice(line.indexOf('@')) : line)
 
 function addPart(book: CompiledBook, verdict: Verdict, add: (item: string, quantity: number, why: string) => void): void {
   const cls = book.book.parts.get(verdict.part)
@@ -46,10 +50,19 @@ function addPart(book: CompiledBook, verdict: Verdict, add: (item: string, quant
     `${verdict.part}@${verdict.at}`,
   )
   for (const { item, each } of cls?.file.renews ?? []) add(item, each, `${verdict.part}@${verdict.at}`)
+  addRenewed(book, verdict, add)
+}
+
+/** What a condemning or restoring rule renews beside the part. */
+function addRenewed(book: CompiledBook, verdict: Verdict, add: (item: string, quantity: number, why: string) => void): void {
   for (const step of verdict.steps) {
     const then = book.rules.get(step.rule)?.rule.then
-    if (step.outcome === 'met' && then !== undefined && 'condemns' in then)
-      for (const item of then.renews) add(item, 1, `${verdict.part}@${verdict.at}`)
+    if (step.outcome === 'met' && then !== undefined && 'renews' in then) {
+      for (const one of then.renews) {
+        const { item, each } = typeof one === 'string' ? { item: one, each: 1 } : one
+        add(item, each, `${verdict.part}@${verdict.at}`)
+      }
+    }
   }
 }
 
@@ -65,6 +78,7 @@ function addSet(
   if (cls === undefined || (supplied !== undefined && supplied.kit.length > 0)) return
   const quantity = positionsOf(sheet.engine, cls.place).length
   add(`${cls.file.one}, as a set`, quantity, verdict.part)
+  for (const { item, each } of cls.file.renews) add(item, each * quantity, verdict.part)
 }
 
 function chosenCard(

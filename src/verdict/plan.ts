@@ -4,7 +4,8 @@ import type { Judgement } from './judge.ts'
 import { firstOperation, inOrder, ordersOf, placesOf, type Orders } from './orders.ts'
 import { partsList, type PartsLine } from './parts-list.ts'
 import { ask, providedInWords, type ToldQuestion } from './told.ts'
-import { reason } from './words.ts'
+import { positionsInWords } from './where.ts'
+import { nameOf, reason } from './words.ts'
 
 export interface Caution {
   readonly id: string
@@ -141,17 +142,28 @@ function cautionsOf(book: CompiledBook, judgement: Judgement, orders: Orders): r
     })
 }
 
+/** Instructions of advising rules, each said once with the positions that it is about. */
 function toldOf(book: CompiledBook, judgement: Judgement): readonly string[] {
-  const told = new Set<string>()
+  const told = new Map<string, { readonly part: string; readonly positions: string[] }>()
   for (const verdict of judgement.verdicts) {
-    const part = book.book.subjects[verdict.part] === undefined ? verdict.part : 'job'
+    const subject = book.book.subjects[verdict.part] !== undefined
     for (const step of verdict.steps) {
       const then = book.rules.get(step.rule)?.rule.then
-      if (step.outcome === 'met' && then !== undefined && 'advises' in then && then.instructs !== undefined)
-        told.add(reason(book.book, judgement.facts, part, verdict.at, then.instructs))
+      if (step.outcome !== 'met' || then === undefined || !('advises' in then) || then.instructs === undefined) continue
+      const text = reason(book.book, judgement.facts, subject ? 'job' : verdict.part, verdict.at, then.instructs)
+      const key = `${verdict.part} ${text}`
+      const line = told.get(key) ?? { part: verdict.part, positions: [] }
+      line.positions.push(verdict.at)
+      told.set(key, line)
     }
   }
-  return [...told]
+  return [...told].map(([key, { part, positions }]) => {
+    const text = key.slice(part.length + 1)
+    const where = positionsInWords(positions)
+    if (where === '') return text
+    const name = nameOf(book.book, part)
+    return `${name.charAt(0).toUpperCase()}${name.slice(1)} ${where}: ${text}`
+  })
 }
 
 function measureFirst(book: CompiledBook, judgement: Judgement): readonly ToldQuestion[] {

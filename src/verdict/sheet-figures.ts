@@ -7,6 +7,8 @@ export type SheetValue = { readonly value: string | boolean; readonly doubt?: st
 
 interface Layer {
   readonly from: 'engine sheet' | 'card'
+  /** For a card: part classes that came in before it, and what stands for them in its place. */
+  readonly before?: { readonly parts: readonly string[]; readonly stock: Pick<Layer, 'facts' | 'limits'> }
   readonly facts: Engine['facts']
   readonly limits: Engine['limits']
 }
@@ -20,12 +22,32 @@ export function layersOf(book: Rulebook, sheet: EnteredSheet): readonly Layer[] 
     const chosen = sheet.build.get(name)
     if (chosen?.form !== 'term') continue
     const card = engine.cards[entry.property.cards]?.[String(chosen.term)]
-    if (card !== undefined) layers.push({ from: 'card', facts: card.facts, limits: card.limits })
+    if (card === undefined) continue
+    const before =
+      sheet.stage === 'received'
+        ? {
+            before: {
+              parts: setsBehind(book, entry.property.cards),
+              stock: engine.cards[entry.property.cards]?.['stock'] ?? { facts: {}, limits: {} },
+            },
+          }
+        : {}
+    layers.push({ from: 'card', facts: card.facts, limits: card.limits, ...before })
   }
   const casting = sheet.casting === undefined ? undefined : engine.castings[sheet.casting]
   if (casting !== undefined) layers.push({ from: 'engine sheet', facts: casting.facts, limits: casting.limits })
   layers.push({ from: 'engine sheet', facts: engine.facts, limits: engine.limits })
   return layers
+}
+
+/**
+ * Part classes that sit at the valves and whose set such a card supplies: on received work they are what came in, and
+ * the card of what will be fitted does not speak of them yet.
+ */
+function setsBehind(book: Rulebook, cards: string): readonly string[] {
+  return Object.values(book.subjects).flatMap(({ governs, suppliedBy }) =>
+    suppliedBy === cards && governs !== undefined && book.parts.get(governs)?.place === 'valve' ? [governs] : [],
+  )
 }
 
 /**
@@ -42,6 +64,7 @@ export function unstatedChoices(
   const { engine } = sheet
   return [...(book.parts.get('job')?.properties ?? [])].flatMap(([property, { property: p }]) => {
     if (p.kind !== 'card' || sheet.build.get(property)?.form === 'term') return []
+    if (sheet.stage === 'received' && p.cards !== 'castings' && setsBehind(book, p.cards).includes(part)) return []
     const offered = p.cards === 'castings' ? engine.castings : (engine.cards[p.cards] ?? {})
     return Object.values(offered).some((layer) => layer[of][part]?.[name] !== undefined) ? [property] : []
   })
@@ -50,7 +73,7 @@ export function unstatedChoices(
 /** What the sheets say of a fact, strongest layer first. */
 export function factOnSheet(layers: readonly Layer[], part: string, name: string, at: string): SheetValue | undefined {
   for (const layer of layers) {
-    const entry = layer.facts[part]?.[name]
+    const entry = (layer.before?.parts.includes(part) === true ? layer.before.stock : layer).facts[part]?.[name]
     if (entry === undefined) continue
     const one = typeof entry === 'object' && 'intake' in entry ? entry[portOf(at) ?? 'intake'] : entry
     return typeof one === 'object' ? { value: one.value, doubt: one.doubt, from: layer.from } : { value: one, from: layer.from }
@@ -66,7 +89,7 @@ export function limitOnSheet(
   at: string,
 ): { readonly typed: string; readonly from: 'maker' | 'card' } | undefined {
   for (const layer of layers) {
-    const entry = layer.limits[part]?.[limit]
+    const entry = (layer.before?.parts.includes(part) === true ? layer.before.stock : layer).limits[part]?.[limit]
     if (entry === undefined) continue
     return { typed: typeof entry === 'string' ? entry : entry[portOf(at) ?? 'intake'], from: layer.from === 'card' ? 'card' : 'maker' }
   }

@@ -53,7 +53,14 @@ export function tell(book: CompiledBook, facts: JobFacts, verdict: Verdict): Tol
   const broken = verdict.steps
     .filter((s) => s.kind === 'promise' && s.outcome === 'not met')
     .map((s) => fill(phrases.promise.broken, { line: promiseSays(book, facts, own, verdict.at, s.rule) }))
-  const decisive = verdict.disposition === 'replace' ? ['condemns'] : verdict.disposition === 'recondition' ? ['restores'] : ['check']
+  const decisive =
+    verdict.disposition === 'replace'
+      ? ['condemns']
+      : verdict.disposition === 'recondition'
+        ? subject === undefined
+          ? ['restores']
+          : ['restores', 'check']
+        : ['check']
   return {
     says,
     because:

@@ -183,7 +183,7 @@ export const haulTruck12: Expected = {
   order: [
     'tag-positions',
     'name-materials',
-    'filled-valve-hold valve 4E',
+    'filled-valve-hold valve 4E 6E',
     'bench-clean',
     'wash-aluminium',
     'crack-test-penetrant',

@@ -261,7 +261,7 @@ describe('what the sheets are made to show', () => {
     const { plan } = await decided(sheetFromText(await textOf('ql-8s-cam-and-pump')))
     const at = (operation: string): readonly string[] =>
       plan.workOrder.filter((l) => l.operation === operation).flatMap((l) => l.at.flatMap((a) => a.positions))
-    expect(at('filled-valve-hold')).toEqual(['4E'])
+    expect(at('filled-valve-hold')).toEqual(['4E', '6E'])
     expect(at('tip-dress')).not.toContain('4E')
   })
 

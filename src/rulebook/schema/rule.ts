@@ -28,6 +28,9 @@ export const group: z.ZodType<Group> = z.lazy(() =>
     .refine((g) => (g.all === undefined) !== (g.any === undefined), 'a group has exactly one of "all" and "any"'),
 )
 
+/** What is bought beside the part: one of a thing, or so many. */
+const renews = z.array(z.union([sentence, z.strictObject({ item: sentence, each: z.int().min(1) })])).default([])
+
 const opens = z.array(z.string().regex(/^[a-z0-9-]+:[a-z0-9-]+$/, 'write it like "rocker:true-running"')).default([])
 const operations = z.array(id).default([])
 
@@ -42,8 +45,15 @@ const provided = z.strictObject({
 })
 
 const outcome = z.union([
-  z.strictObject({ condemns: z.literal(true), opens, operations, renews: z.array(sentence).default([]) }),
-  z.strictObject({ restores: z.literal(true), operations: z.array(id).min(1), provided: z.array(provided).default([]), opens }),
+  z.strictObject({ condemns: z.literal(true), opens, operations, renews }),
+  z.strictObject({
+    restores: z.literal(true),
+    operations: z.array(id).min(1),
+    provided: z.array(provided).default([]),
+    opens,
+    /** What is renewed with the work ("self-locking rocker nut"). */
+    renews,
+  }),
   z.strictObject({ check: z.literal(true), opens }),
   z.strictObject({
     advises: z.literal(true),
