@@ -25,6 +25,18 @@ const six = (value: string, instrument: string) => ({ value: Array.from({ length
 /** Cast iron under a composition gasket, an inline six that works hard. */
 const IRON: Given = { 'job:head-material': 'iron', 'job:head-gasket': 'composition', cylinders: '6' }
 const ALUMINIUM: Given = { 'job:head-material': 'aluminium', 'job:head-gasket': 'mls', cylinders: '4' }
+/** The jacket tested hot on both sheets' terms; how long is what the cases tell apart. */
+const HOT: Given = {
+  'head:pressure-test.hot': 'tight',
+  'head:pressure-test.pressure': '40 psi',
+  'head:pressure-test.temperature': '190 degF',
+}
+const VACUUM: Given = {
+  'vacuum.rig': by('vacuum-gauge')('25 inHg'),
+  'seat:vacuum.stem-sealed': true,
+  'seat:vacuum.loss': by('vacuum-gauge')('1 inHg'),
+  'seat:vacuum.below-mates': by('vacuum-gauge')('0.5 inHg'),
+}
 
 export const PROMISED: readonly PromisedCase[] = [
   { line: 'guide.bellmouth-restored/1', kept: { condition: 'sound' }, broken: { condition: 'cracked' } },
@@ -50,8 +62,8 @@ export const PROMISED: readonly PromisedCase[] = [
   },
   {
     line: 'guide-plate.rods-bind/1',
-    kept: { 'rods.run-free': true, 'rocker:track.centred': true },
-    broken: { 'rods.run-free': true, 'rocker:track.centred': false },
+    kept: { 'rods.run-free': true, 'rocker:sweep.centred': true },
+    broken: { 'rods.run-free': true, 'rocker:sweep.centred': false },
   },
   {
     line: 'head.bowed-straighten/1',
@@ -123,6 +135,39 @@ export const PROMISED: readonly PromisedCase[] = [
     kept: { seals: 'PS-50', 'guide:top.diameter': micrometer('0.5035 in'), 'guide-top.true': true },
     broken: { seals: 'PS-50', 'guide:top.diameter': micrometer('0.5080 in'), 'guide-top.true': true },
   },
+  {
+    line: 'job.jacket-test-short/1',
+    engine: 'QL-6P',
+    kept: { ...HOT, 'pressure-test.minutes': '20' },
+    broken: { ...HOT, 'pressure-test.minutes': '8' },
+  },
+  {
+    line: 'job.preload-out/1',
+    kept: { 'dry-fit.preload': { value: ['0.030 in', '0.045 in'], instrument: 'depth-micrometer' } },
+    broken: { 'dry-fit.preload': { value: ['0.030 in', '0.075 in'], instrument: 'depth-micrometer' } },
+  },
+  {
+    line: 'job.seal-room-short/1',
+    kept: { 'dry-fit.done': true, 'retainer:seal-room': depth('0.074 in') },
+    broken: { 'dry-fit.done': true, 'retainer:seal-room': depth('0.052 in') },
+  },
+  {
+    line: 'job.spring-heights-differ/1',
+    kept: { 'spring-heights.apart': height('0.004 in') },
+    broken: { 'spring-heights.apart': height('0.019 in') },
+  },
+  { line: 'job.swabs-dirty/1', kept: { 'galleries.swab': 'white' }, broken: { 'galleries.swab': 'dirty' } },
+  {
+    line: 'job.tips-uneven/1',
+    kept: { lash: 'adjustable', 'tips.spread': depth('0.011 in') },
+    broken: { lash: 'adjustable', 'tips.spread': depth('0.029 in') },
+  },
+  {
+    line: 'job.vacuum-fails/1',
+    adopted: ['seat:vacuum-share-min', 'seat:vacuum-loss-max', 'seat:vacuum-below-mates-max'],
+    kept: { ...VACUUM, 'seat:vacuum.share': '0.96' },
+    broken: { ...VACUUM, 'seat:vacuum.share': '0.72' },
+  },
   { line: 'retainer.cap-misfits/1', kept: { 'cap.bears-on': 'stem' }, broken: { 'cap.bears-on': 'keepers' } },
   {
     line: 'retainer.keepers-worn/1',
@@ -151,11 +196,13 @@ export const PROMISED: readonly PromisedCase[] = [
     kept: { 'tip.condition': 'smooth', 'tip.curve-kept': true, 'tip.file-bites': false },
     broken: { 'tip.condition': 'smooth', 'tip.curve-kept': true, 'tip.file-bites': true },
   },
+  { line: 'rocker.sweep-off/1', kept: { 'sweep.centred': true }, broken: { 'sweep.centred': false } },
   {
     line: 'rocker-stud.nut-drag-low/1',
     kept: { 'upper-thread': '3-8-24', 'nut.new-drag': '16 lb in' },
-    broken: { 'upper-thread': '3-8-24', 'nut.new-drag': '6 lb in' },
+    broken: { 'upper-thread': '3-8-24', 'nut.drag': '6 lb in', 'nut.new-drag': '6 lb in' },
   },
+  { line: 'rocker-stud.hole-open/1', kept: { hole: 'wet-sealed' }, broken: { hole: 'wet-open' } },
   { line: 'rocker-stud.screw-in-stud-loose/1', kept: { 'hole.gauge': 'passes' }, broken: { 'hole.gauge': 'fails' } },
   { line: 'rocker-stud.thread-chase/1', kept: { 'thread.gauge': 'passes' }, broken: { 'thread.gauge': 'fails' } },
   {
@@ -172,6 +219,13 @@ export const PROMISED: readonly PromisedCase[] = [
     at: '3E',
     kept: { 'job:springs': 'stock', 'shim.total': '0.030 in', 'shim.hardened': true, 'installed-height': height('1.702 in') },
     broken: { 'job:springs': 'stock', 'shim.total': '0.075 in', 'shim.hardened': true, 'installed-height': height('1.702 in') },
+  },
+  {
+    line: 'spring.sunk-too-far/1',
+    engine: 'QL-6P',
+    at: '3E',
+    kept: { 'job:springs': 'stock', 'installed-height': height('1.703 in') },
+    broken: { 'job:springs': 'stock', 'installed-height': height('1.722 in') },
   },
   {
     line: 'valve.face-refaced/1',
