@@ -16,14 +16,11 @@ const limitEntry = z.strictObject({
 })
 const MEND = 'Send the figure as text with its unit, and the name of the person who sets it: {"value": "…", "by": "…"}.'
 
-/** The limit as it stands now, and what was understood of the figure: "no unit was written: read as degrees". */
-export type LimitSet = LimitLine & { readonly notes: readonly string[] }
-
 /**
  * Sets a figure of the shop's own for a limit. It stands over the trade's defaults, and under a maker's sheet and the card of the part
  * fitted. Setting the same again changes nothing.
  * @param entry {value, by, note?}, as it came
- * @returns undefined where the rulebook has no limit of that name
+ * @returns the limit as it stands now, the figure shown in both unit systems as it was read; undefined where the rulebook has no limit of that name
  * @throws Refused where the figure does not read as a quantity of the limit's kind, or nobody is named; StoreTrouble
  */
 export async function setShopLimit(
@@ -32,7 +29,7 @@ export async function setShopLimit(
   part: string,
   limit: string,
   entry: unknown,
-): Promise<LimitSet | undefined> {
+): Promise<LimitLine | undefined> {
   const known = service.book.book.parts.get(part)?.limits.get(limit)
   if (known === undefined) return undefined
   const { value, by: name, note = null } = entryFrom(limitEntry, entry, MEND)
@@ -45,6 +42,5 @@ export async function setShopLimit(
       ? { kind: 'written' }
       : keepLimit(service.db, { shop: shop.id, part, limit, value, note, on: service.now() }, by),
   )
-  const line = await readLimit(service, shop, part, limit)
-  return line === undefined ? undefined : { ...line, notes: reading.quantity.notes }
+  return readLimit(service, shop, part, limit)
 }
