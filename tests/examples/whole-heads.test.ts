@@ -39,9 +39,9 @@ const SHEETS: readonly (readonly [string, Whole])[] = [
         // Stem 0.3698 at the bottom; margin 56 thou by caliper against 55; burned. Pits, a light chip, a worn tip.
         valve: { replace: '1E 4E 5E', recondition: '2I 3E 6I' },
         // Over new fit on continuous duty with the valves out; 4I out of round.
-        guide: { recondition: '1I 1E 2E 4I 4E 5I 6I 6E' },
-        // The insert burned with its valve. Pits at 3I; the rest follow their guides, and the ring of 6I stands high as well.
-        seat: { replace: '5E', recondition: '1I 1E 2E 3I 4I 4E 5I 6I 6E' },
+        guide: { recondition: '1E 2E 4I 4E 5I 6E' },
+        // The insert burned with its valve. Pits at 3I; the ring of 6I stands high; the rest follow their guides.
+        seat: { replace: '5E', recondition: '1E 2E 3I 4I 4E 5I 6I 6E' },
         // Leans, weak, rusted; 78 lb on the bench tester is too close to nine tenths of 85.
         spring: { replace: '1E 2E 6I', undetermined: '3I' },
         retainer: { replace: '4E', recondition: '2E' },
