@@ -119,6 +119,11 @@ export const PROMISED: readonly PromisedCase[] = [
     broken: { 'bolt-spare': depth('0.040 in') },
   },
   {
+    line: 'job.crowns-marked/1',
+    kept: { 'dry-fit.piston-intake': caliper('0.110 in'), 'dry-fit.piston-exhaust': caliper('0.128 in') },
+    broken: { 'dry-fit.piston-intake': caliper('0.064 in'), 'dry-fit.piston-exhaust': caliper('0.128 in') },
+  },
+  {
     line: 'job.guide-top-cut-needed/1',
     engine: 'QL-8S',
     kept: { 'guide:length': caliper('2.070 in') },
