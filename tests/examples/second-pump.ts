@@ -10,8 +10,9 @@ export const secondPump: Expected = {
     spring: { replace: '1E', undetermined: '5E' },
     'stem-seal': { undetermined: all(6) },
   },
-  governed: { 'stem-seal': 'seal-set' },
-  job: { 'seal-set': 'replace', 'seal-choice': 'undetermined', 'head-prep': 'reuse' },
+  // One broken spring takes the set with it.
+  governed: { 'stem-seal': 'seal-set', spring: 'spring-set' },
+  job: { 'seal-set': 'replace', 'spring-set': 'replace', 'seal-choice': 'undetermined', 'head-prep': 'reuse' },
   comparisons: [
     // No instrument named: half a step of a thou either way, and one thou over is 3.5 u.
     {
@@ -36,7 +37,7 @@ export const secondPump: Expected = {
     'valve 2I': { fact: 'special-mark', why: 'missing' },
     'seal-choice engine': { fact: 'seals', why: 'missing' },
   },
-  list: { 'stem seal, as a set': 12, 'valve spring': 1 },
+  list: { 'stem seal, as a set': 12, 'valve spring, as a set': 12 },
   atLeast: {},
   order: [
     'tag-positions',
@@ -48,6 +49,7 @@ export const secondPump: Expected = {
     'dry-fit',
     'final-wash',
     'seals-renew',
+    'spring-set-fit',
     'vacuum-proof',
   ],
   warns: ['gas-isolation', 'sodium-filled-valve', 'valve-drop'],
