@@ -48,7 +48,7 @@ const nothingHere: NotFoundHandler<DoorEnv> = () =>
       404,
       'not-found',
       'There is nothing at this address.',
-      'README.md lists the addresses; GET /v1/vocabulary is a place to start.',
+      'GET / is the form; README.md shows what can be asked, GET /v1/vocabulary what may stand on a sheet; GET /v1/vocabulary is a place to start.',
     ),
   )
 

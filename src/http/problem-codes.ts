@@ -132,6 +132,8 @@ const FAULTS: Readonly<Record<string, Meaning>> = {
   'kind-differs': ['Wrong kind of input', 'An input is of another kind than the formula takes.'],
   'leaf-kind': ['Fact and value differ in kind', 'A condition holds a fact against something of another kind.'],
   'nested-braces': ['Figure inside an optional piece', 'A reason has braces inside braces, which would print as they stand.'],
+  'rest-empty': ['Nothing left for "rest"', 'Every position of the part is named singly on the sheet, so "rest" means none.'],
+  'state-in-build': ['Choice among the findings', 'A casting or a card is chosen in build; a finding can’t choose it.'],
   'too-light': [
     'Estimate weighed too heavily',
     'A condition leans on a figure that may explain but not decide, or may condemn but never clear.',

@@ -137,6 +137,14 @@ function commaSettled(figure: Figure, unit: Unit, context: ReadContext): Figure 
 
 /** The two figures of a pair must agree within half a step of each, plus a hair for the last bit of a double. */
 function agreement(first: Settled, second: Settled): readonly string[] | Fault {
+  // A pair says one figure in two systems; two of the same system are two readings.
+  if (first.unit.system === second.unit.system)
+    return fault(
+      'not-one-figure',
+      '',
+      'Two figures stand where one belongs.',
+      'Send several readings as a list, or write the one that counts.',
+    )
   const said = (s: Settled): string => both(s.value, s.figure, s.unit)
   const room = ((first.resolution + second.resolution) / 2) * (1 + 1e-9)
   if (Math.abs(first.value - second.value) <= room) return [`both figures agree; ${typable(first.figure, first.unit)} was kept`]

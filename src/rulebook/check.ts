@@ -95,7 +95,7 @@ function checkPart(book: Rulebook, cls: PartClass): readonly Fault[] {
         faults.push(fault('choice-unknown', where, `${name} has no choice ${JSON.stringify(answer)}.`, 'Use one of its choices.', answer))
     }
   }
-  for (const op of cls.file.routine)
+  for (const op of [...cls.file.routine, ...cls.file.fitting])
     if (book.operations[op] === undefined) faults.push(unknown(pointer(path, 'routine'), 'operation', op, Object.keys(book.operations)))
   for (const [id, limit] of cls.limits)
     for (const d of limit.defaults)

@@ -106,7 +106,17 @@ export function expandPosition(engine: Engine, place: Place, at: string | undefi
       (bank === undefined || cylindersAt(engine, p).some((c) => bank.includes(c))) &&
       (wanted !== 'rest' || !named.has(p)),
   )
-  if (positions.length === 0 && wanted !== 'rest') throw unknownPosition(at, where, all)
+  if (positions.length === 0 && wanted === 'rest')
+    throw new Refused([
+      fault(
+        'rest-empty',
+        where,
+        'Nothing is left for "rest": every position of this part is named singly.',
+        'Say which positions are meant.',
+        at,
+      ),
+    ])
+  if (positions.length === 0) throw unknownPosition(at, where, all)
   return { positions, group: positions.length !== 1 || wanted !== undefined }
 }
 

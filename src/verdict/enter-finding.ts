@@ -70,12 +70,13 @@ export function enterLook(
   for (const at of positions) {
     for (const [property, answer] of Object.entries(answers)) {
       // What was named singly stands: "looked over, nothing else found".
-      if (entered.has(`${part.id}:${property}@${at}`)) continue
+      const key = `${part.id}:${property}@${at}`
+      const before = entered.get(key)?.finding
+      if (before !== undefined && before.procedure === undefined) continue
       const value: EnteredValue = { form: 'term', term: answer, typed: procedure }
-      entered.set(`${part.id}:${property}@${at}`, {
-        finding: { part: part.id, at, property, value, procedure, ...whoAndWhen(finding, commitments) },
-        where,
-      })
+      const look: EnteredFinding = { part: part.id, at, property, value, procedure, ...whoAndWhen(finding, commitments) }
+      // Looked over twice is one look; which of the two stands must not hang on their order.
+      if (before === undefined || JSON.stringify(look) < JSON.stringify(before)) entered.set(key, { finding: look, where })
     }
   }
 }
@@ -90,7 +91,8 @@ export function whoAndWhen(finding: Finding, commitments: Commitments): Pick<Ent
   }
 }
 
-function sameValue(a: EnteredValue, b: EnteredValue): boolean {
+/** The same value, as it was read. */
+export function sameValue(a: EnteredValue, b: EnteredValue): boolean {
   if (a.form === 'quantity' && b.form === 'quantity') {
     return (
       a.readings.length === b.readings.length && a.readings.every((r, i) => r.value === b.readings[i]?.value && r.u === b.readings[i]?.u)

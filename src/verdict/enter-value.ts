@@ -46,23 +46,17 @@ export function readValue(book: Rulebook, engine: Engine, shop: ShopLayer, entry
       ),
     )
   const use = typed.instrument === undefined ? undefined : book.instruments.get(typed.instrument)
-  if (typed.instrument !== undefined && use === undefined)
-    return bad(
-      fault(
-        'instrument-unknown',
-        `${where}/instrument`,
-        'No such instrument.',
-        `Known are ${[...book.instruments.keys()].join(', ')}.`,
-        typed.instrument,
-      ),
-    )
-  if (typed.instrument !== undefined && property.instruments.length > 0 && !property.instruments.includes(typed.instrument)) {
+  // An instrument that nobody knows is said where the finding is read.
+  if (typed.instrument !== undefined && use === undefined) return { ok: false, faults: [] }
+  if (use !== undefined && (use.kind !== property.kind || (property.instruments.length > 0 && !property.instruments.includes(use.id)))) {
     return bad(
       fault(
         'instrument-unsuited',
         `${where}/instrument`,
         `${property.label} is not read with that.`,
-        `Use ${property.instruments.join(' or ')}.`,
+        property.instruments.length > 0
+          ? `Use ${property.instruments.join(' or ')}.`
+          : 'Leave the instrument out, or name one that reads this.',
         typed.instrument,
       ),
     )

@@ -3,7 +3,7 @@ import type { PartClass, Rulebook } from '../rulebook/book.ts'
 import { expandPosition } from '../rulebook/positions.ts'
 import type { Engine } from '../rulebook/schema/engine.ts'
 import { engineFor } from './engine.ts'
-import { enter, enterLook, LOOKED_OVER, whoAndWhen, type Commitments } from './enter-finding.ts'
+import { enter, enterLook, sameValue, LOOKED_OVER, whoAndWhen, type Commitments } from './enter-finding.ts'
 import { readValue } from './enter-value.ts'
 import type { EnteredFinding, EnteredSheet, EnteredValue, ShownExpansion } from './entered.ts'
 import { partsOf } from './sheet-figures.ts'
@@ -31,6 +31,16 @@ export function enterSheet(book: Rulebook, sheet: Sheet, shop: ShopLayer, commit
     const where = pointer('findings', i)
     const part = partOf(book, engine, has, finding, where, faults)
     if (part === undefined) return
+    if (finding.instrument !== undefined && !book.instruments.has(finding.instrument))
+      faults.push(
+        fault(
+          'instrument-unknown',
+          `${where}/instrument`,
+          'No such instrument.',
+          `Known are ${[...book.instruments.keys()].join(', ')}.`,
+          finding.instrument,
+        ),
+      )
     const positions = positionsFor(engine, part, finding, where, named.get(part.id) ?? new Set(), faults, expansions)
     if (finding.property === LOOKED_OVER) {
       if (positions !== undefined) looks.push({ finding, where, part, positions })
@@ -65,6 +75,16 @@ export function enterSheet(book: Rulebook, sheet: Sheet, shop: ShopLayer, commit
       )
   })
   for (const look of looks) enterLook(look, entered, commitments, faults)
+  for (const { finding, where } of entered.values()) {
+    const stated = finding.part === 'job' ? build.get(finding.property) : undefined
+    const kind = finding.part === 'job' ? book.parts.get('job')?.properties.get(finding.property)?.property.kind : undefined
+    if (kind === 'card')
+      faults.push(
+        fault('state-in-build', where, 'A casting or card is stated in build, not found.', `Put it there as "${finding.property}".`),
+      )
+    else if (stated !== undefined && !sameValue(stated, finding.value))
+      faults.push(fault('values-disagree', where, `The build states another ${finding.property}.`, 'Take the wrong one out.'))
+  }
   if (faults.length > 0) throw new Refused(faults)
   return {
     job: sheet.job,
@@ -191,7 +211,7 @@ function namedPositions(
   const named = new Map<string, Set<string>>()
   for (const finding of findings) {
     const part = partOf(book, engine, has, finding, '', [])
-    if (part === undefined || finding.at === undefined || /\b(rest|others?|remaining)\b/i.test(finding.at)) continue
+    if (part === undefined || finding.at === undefined || /\b(rest|others?|remaining|all|every|each)\b/i.test(finding.at)) continue
     try {
       const set = named.get(part.id) ?? new Set<string>()
       for (const p of expandPosition(engine, part.place, finding.at, '', new Set()).positions) set.add(p)

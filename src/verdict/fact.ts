@@ -80,6 +80,8 @@ export interface StandingLimit {
   readonly value: number
   readonly typed: string
   readonly from: LimitFrom
+  /** The sheet or card that gives it: "QL-6P", "QL-6P casting QP-1", "springs card K-2". */
+  readonly sheet?: string
   readonly whenTooClose: 'measure' | 'safe-side'
   /** Trade defaults only. */
   readonly provenance?: 'published' | 'common practice' | 'from memory'

@@ -28,7 +28,11 @@ export class JobFacts {
   readonly #found = new Map<FactKey, EnteredFinding>()
   readonly #known = new Map<FactKey, Fact>()
   readonly #asking = new Set<FactKey>()
-  #counter: (count: Count) => { readonly certain: number; readonly of: number } = () => ({ certain: 0, of: 0 })
+  #counter: (count: Count) => { readonly certain: number; readonly possible: number; readonly of: number } = () => ({
+    certain: 0,
+    possible: 0,
+    of: 0,
+  })
   /** Formulas consulted, "tip-stock-left@1". */
   readonly formulas = new Set<string>()
 
@@ -105,6 +109,8 @@ export class JobFacts {
     if (part === 'job' && name === 'stage')
       return { state: 'known', form: 'term', terms: [this.#sheet.stage], origin: 'build', observed: { typed: [this.#sheet.stage] } }
     const cls = this.#book.parts.get(part)
+    const planned = this.#plannedByCard(cls, part, name, at)
+    if (planned !== undefined) return planned
     const found = this.#found.get(key)
     if (found !== undefined) return this.#fromFinding(found, part, name, key)
     const count = cls?.counts.get(name)
@@ -121,20 +127,19 @@ export class JobFacts {
   }
 
   /** Who counts positions over their verdicts; set by whoever judges, since facts come before verdicts. */
-  countBy(counter: (count: Count) => { readonly certain: number; readonly of: number }): void {
+  countBy(counter: (count: Count) => { readonly certain: number; readonly possible: number; readonly of: number }): void {
     this.#counter = counter
   }
 
   #count(count: Count): Fact {
-    const { certain, of } = this.#counter(count)
-    const value = count.as === 'number' ? certain : of === 0 ? 0 : certain / of
-    return {
-      state: 'known',
-      form: 'quantity',
-      kind: count.as === 'share' ? 'ratio' : 'count',
-      readings: [this.#reading({ value, u: 0 }, true)],
-      origin: 'counted',
-    }
+    const { certain, possible, of } = this.#counter(count)
+    const scale = count.as === 'number' || of === 0 ? 1 : of
+    // What may still turn out so leaves a span: half a count beyond it, so that the most possible is not taken for excluded.
+    const open = possible > certain
+    const reading: Reading = open
+      ? { value: certain / scale, u: HALF / scale, lo: certain / scale, hi: (possible + HALF) / scale, best: false }
+      : this.#reading({ value: certain / scale, u: 0 }, true)
+    return { state: 'known', form: 'quantity', kind: count.as === 'share' ? 'ratio' : 'count', readings: [reading], origin: 'counted' }
   }
 
   #fromFinding(found: EnteredFinding, part: string, name: string, key: FactKey): Fact {
@@ -169,6 +174,13 @@ export class JobFacts {
 
   #reading(m: Measure, best: boolean): Reading {
     return { value: m.value, u: m.u, ...interval(m, this.#z), best }
+  }
+
+  /** What a chosen card says of a part that it replaces once for the engine: the old cam's lift is not the new one's. */
+  #plannedByCard(cls: PartClass | undefined, part: string, name: string, at: string): Fact | undefined {
+    if (cls?.place !== 'engine' || part === 'job' || this.#sheet.stage !== 'received') return undefined
+    const cards = this.#layers.filter((layer) => layer.from === 'card' && layer.stock !== true)
+    return factOnSheet(cards, part, name, at) === undefined ? undefined : this.#fromSheet(cls, part, name, at)
   }
 
   #fromSheet(cls: PartClass | undefined, part: string, name: string, at: string): Fact | undefined {
@@ -282,5 +294,7 @@ const split = (name: string, part: string): readonly [string, string] => {
   const colon = name.indexOf(':')
   return colon < 0 ? [part, name] : [name.slice(0, colon), name.slice(colon + 1)]
 }
+
+const HALF = 0.5
 
 const exactly = (value: number): Measure => ({ value, u: 0 })

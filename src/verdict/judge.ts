@@ -202,19 +202,22 @@ function countOf(
   sheet: EnteredSheet,
   outcomes: Outcomes,
   count: Count,
-): { readonly certain: number; readonly of: number } {
+): { readonly certain: number; readonly possible: number; readonly of: number } {
   const place = book.book.parts.get(count.part)?.place ?? 'engine'
   const all = positionsOf(sheet.engine, place).filter((at) => count.port === undefined || portOf(at) === count.port)
   const seen = new Set(sheet.findings.filter((f) => f.part === count.part).map((f) => f.at))
   const rules = book.about.get(count.part) ?? []
-  const stands = (at: string): boolean => {
+  const stands = (at: string): Answer => {
     if (typeof count.that === 'object') {
       const rule = book.rules.get(count.that.rule)
-      return rule !== undefined && outcomes.of(rule, at).answer === 'met'
+      const answer = rule === undefined ? 'not met' : outcomes.of(rule, at).answer
+      return answer === 'does not apply' ? 'not met' : answer
     }
-    return dispositionOf(rules.map((rule) => outcomes.of(rule, at))) === 'replace'
+    const disposition = dispositionOf(rules.map((rule) => outcomes.of(rule, at)))
+    return disposition === 'replace' ? 'met' : disposition === 'undetermined' ? 'unknown' : 'not met'
   }
-  return { certain: all.filter((at) => seen.has(at) && stands(at)).length, of: all.length }
+  const answers = all.filter((at) => seen.has(at)).map(stands)
+  return { certain: answers.filter((a) => a === 'met').length, possible: answers.filter((a) => a !== 'not met').length, of: all.length }
 }
 
 /** A set-level subject is judged when one of its rules is met, or a build choice that its rules read was stated. */

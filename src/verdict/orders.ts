@@ -26,6 +26,9 @@ export function ordersOf(book: CompiledBook, judgement: Judgement): Orders {
         (step.kind === 'advises' && book.book.subjects[verdict.part] !== undefined)
       if (ordered && 'operations' in rule.then) for (const operation of rule.then.operations) order(operation, verdict.part, verdict.at)
     }
+    if (!scrap && verdict.disposition === 'replace') {
+      for (const operation of book.book.parts.get(verdict.part)?.file.fitting ?? []) order(operation, verdict.part, verdict.at)
+    }
     if (!scrap && (verdict.disposition === 'reuse' || verdict.disposition === 'recondition')) {
       for (const operation of book.book.parts.get(verdict.part)?.file.routine ?? []) order(operation, verdict.part, verdict.at)
     }

@@ -26,12 +26,20 @@ export function partsList(book: CompiledBook, sheet: EnteredSheet, judgement: Ju
     if (hold !== undefined) line.hold = hold
     lines.set(item, line)
   }
+  const fromSets = new Set(
+    judgement.verdicts.flatMap((v) => {
+      const governs = v.disposition === 'replace' ? book.book.subjects[v.part]?.governs : undefined
+      return governs === undefined ? [] : (book.book.parts.get(governs)?.file.renews ?? []).map((r) => r.item)
+    }),
+  )
+  // Keepers that come with the new retainers are not bought again with a valve, and never of another taper.
+  const addSingly: typeof add = (item, quantity, reason_) => (fromSets.has(item) ? undefined : add(item, quantity, reason_))
   for (const verdict of judgement.verdicts) {
     if (verdict.governing === 'set') continue
-    if (verdict.disposition === 'recondition') addRenewed(book, verdict, add)
+    if (verdict.disposition === 'recondition') addRenewed(book, verdict, addSingly)
     if (verdict.disposition !== 'replace') continue
     const subject = book.book.subjects[verdict.part]
-    if (subject === undefined) addPart(book, verdict, add)
+    if (subject === undefined) addPart(book, verdict, addSingly)
     else if (subject.governs !== undefined) addSet(book, sheet, verdict, subject, add)
   }
   for (const { item, quantity, card, held } of kitLines(book, sheet, judgement)) add(item, quantity, card, held)
@@ -53,17 +61,17 @@ function addPart(book: CompiledBook, verdict: Verdict, add: (item: string, quant
   addRenewed(book, verdict, add)
 }
 
-/** What a condemning or restoring rule renews beside the part. */
-function addRenewed(book: CompiledBook, verdict: Verdict, add: (item: string, quantity: number, why: string) => void): void {
-  for (const step of verdict.steps) {
+/** What the met condemning and restoring rules of a verdict renew. */
+function renewsOf(book: CompiledBook, verdict: Verdict): readonly { readonly item: string; readonly each: number }[] {
+  return verdict.steps.flatMap((step) => {
     const then = book.rules.get(step.rule)?.rule.then
-    if (step.outcome === 'met' && then !== undefined && 'renews' in then) {
-      for (const one of then.renews) {
-        const { item, each } = typeof one === 'string' ? { item: one, each: 1 } : one
-        add(item, each, `${verdict.part}@${verdict.at}`)
-      }
-    }
-  }
+    if (step.outcome !== 'met' || then === undefined || !('renews' in then)) return []
+    return then.renews.map((one) => (typeof one === 'string' ? { item: one, each: 1 } : one))
+  })
+}
+
+function addRenewed(book: CompiledBook, verdict: Verdict, add: (item: string, quantity: number, why: string) => void): void {
+  for (const { item, each } of renewsOf(book, verdict)) add(item, each, `${verdict.part}@${verdict.at}`)
 }
 
 function addSet(
@@ -77,8 +85,13 @@ function addSet(
   const supplied = subject.suppliedBy === undefined ? undefined : chosenCard(book, sheet, subject.suppliedBy)
   if (cls === undefined || (supplied !== undefined && supplied.kit.length > 0)) return
   const quantity = positionsOf(sheet.engine, cls.place).length
-  add(`${cls.file.one}, as a set`, quantity, verdict.part)
-  for (const { item, each } of cls.file.renews) add(item, each * quantity, verdict.part)
+  // What the deciding rule names is bought for every position; else the part as it is, with what is renewed beside it.
+  const named = renewsOf(book, verdict)
+  if (named.length > 0) for (const { item, each } of named) add(item, each * quantity, verdict.part)
+  else {
+    add(`${cls.file.one}, as a set`, quantity, verdict.part)
+    for (const { item, each } of cls.file.renews) add(item, each * quantity, verdict.part)
+  }
 }
 
 function chosenCard(

@@ -134,8 +134,15 @@ function cautionsOf(book: CompiledBook, judgement: Judgement, orders: Orders): r
   }
   for (const operation of orders.keys()) for (const id of book.book.operations[operation]?.cautions ?? []) ids.add(id)
   const level = (id: string): number => (book.book.cautions[id]?.level === 'hazard' ? 0 : 1)
+  // What was found on a part comes before what goes with the work, and that before what is always said.
+  const found = new Set(
+    judgement.verdicts
+      .filter((v) => book.book.subjects[v.part] === undefined)
+      .flatMap((v) => v.steps.filter((s) => s.outcome === 'met').flatMap((s) => book.rules.get(s.rule)?.rule.cautions ?? [])),
+  )
+  const near = (id: string): number => (found.has(id) ? 0 : book.book.cautions[id]?.always === true ? 2 : 1)
   return [...ids]
-    .sort((a, b) => level(a) - level(b) || (a < b ? -1 : 1))
+    .sort((a, b) => level(a) - level(b) || near(a) - near(b) || (a < b ? -1 : 1))
     .flatMap((id) => {
       const caution = book.book.cautions[id]
       return caution === undefined ? [] : [{ id, level: caution.level, words: caution.words, source: caution.source }]

@@ -6,9 +6,13 @@ import type { EnteredSheet } from './entered.ts'
 export type SheetValue = { readonly value: string | boolean; readonly doubt?: string; readonly from: 'engine sheet' | 'card' }
 
 interface Layer {
+  /** Its name for the record: "QL-6P", "casting QP-1", "springs card K-2". */
+  readonly name: string
+  /** The card of what the engine came with. */
+  readonly stock?: true
   readonly from: 'engine sheet' | 'card'
   /** For a card: part classes that came in before it, and what stands for them in its place. */
-  readonly before?: { readonly parts: readonly string[]; readonly stock: Pick<Layer, 'facts' | 'limits'> }
+  readonly before?: { readonly parts: readonly string[]; readonly stock: Pick<Layer, 'name' | 'facts' | 'limits'> }
   readonly facts: Engine['facts']
   readonly limits: Engine['limits']
 }
@@ -23,20 +27,29 @@ export function layersOf(book: Rulebook, sheet: EnteredSheet): readonly Layer[] 
     if (chosen?.form !== 'term') continue
     const card = engine.cards[entry.property.cards]?.[String(chosen.term)]
     if (card === undefined) continue
+    const kind = entry.property.cards
     const before =
       sheet.stage === 'received'
         ? {
             before: {
-              parts: setsBehind(book, entry.property.cards),
-              stock: engine.cards[entry.property.cards]?.['stock'] ?? { facts: {}, limits: {} },
+              parts: setsBehind(book, kind),
+              stock: { name: `${kind} card stock`, ...(engine.cards[kind]?.['stock'] ?? { facts: {}, limits: {} }) },
             },
           }
         : {}
-    layers.push({ from: 'card', facts: card.facts, limits: card.limits, ...before })
+    layers.push({
+      name: `${kind} card ${String(chosen.term)}`,
+      ...(chosen.term === 'stock' ? { stock: true as const } : {}),
+      from: 'card',
+      facts: card.facts,
+      limits: card.limits,
+      ...before,
+    })
   }
   const casting = sheet.casting === undefined ? undefined : engine.castings[sheet.casting]
-  if (casting !== undefined) layers.push({ from: 'engine sheet', facts: casting.facts, limits: casting.limits })
-  layers.push({ from: 'engine sheet', facts: engine.facts, limits: engine.limits })
+  if (casting !== undefined)
+    layers.push({ name: `${engine.id}, casting ${sheet.casting}`, from: 'engine sheet', facts: casting.facts, limits: casting.limits })
+  layers.push({ name: engine.id, from: 'engine sheet', facts: engine.facts, limits: engine.limits })
   return layers
 }
 
@@ -87,11 +100,13 @@ export function limitOnSheet(
   part: string,
   limit: string,
   at: string,
-): { readonly typed: string; readonly from: 'maker' | 'card' } | undefined {
+): { readonly typed: string; readonly from: 'maker' | 'card'; readonly sheet: string } | undefined {
   for (const layer of layers) {
-    const entry = (layer.before?.parts.includes(part) === true ? layer.before.stock : layer).limits[part]?.[limit]
+    const speaks = layer.before?.parts.includes(part) === true ? layer.before.stock : layer
+    const entry = speaks.limits[part]?.[limit]
     if (entry === undefined) continue
-    return { typed: typeof entry === 'string' ? entry : entry[portOf(at) ?? 'intake'], from: layer.from === 'card' ? 'card' : 'maker' }
+    const typed = typeof entry === 'string' ? entry : entry[portOf(at) ?? 'intake']
+    return { typed, from: layer.from === 'card' ? 'card' : 'maker', sheet: speaks.name }
   }
   return undefined
 }

@@ -29,7 +29,8 @@ export function standingLimit({ book, sheet, shop, layers, named }: Standing, pa
       unstated.map((choice) => factKey('job', choice, ENGINE)),
     )
   const stated = limitOnSheet(layers, part, id, at)
-  if (stated !== undefined) return { ...common, value: literalMeasure(stated.typed, entry.kind), typed: stated.typed, from: stated.from }
+  if (stated !== undefined)
+    return { ...common, value: literalMeasure(stated.typed, entry.kind), typed: stated.typed, from: stated.from, sheet: stated.sheet }
   const own = shop.limits.find((l) => l.part === part && l.limit === id)
   if (own !== undefined)
     return { ...common, value: literalMeasure(own.value, entry.kind), typed: own.value, from: 'shop', adoptedBy: own.by }

@@ -286,6 +286,7 @@ export const pumpAtTheWeir: Expected = {
     'keepers-renew retainer 6I',
     'dry-fit',
     'groove-cause-find rocker-stud 3E',
+    'second-pressure-test rocker-stud 3E 6E',
     'final-wash',
     'seals-renew',
     'spring-set-fit',

@@ -48,7 +48,7 @@ describe('the counter', () => {
     const stud = house.service.book.book.parts.get('rocker-stud')
     const depth = stud?.properties.get('shoulder.groove-depth')?.property
     expect(text).toContain(depth?.ask)
-    expect(text).toContain('Likely 0 in (0 mm) to 0.120 in (3.05 mm).')
+    expect(text).toContain('Likely 0 in (0 mm) to 0.060 in (1.52 mm).')
     expect(text).toContain('depth micrometer')
     const thread = stud?.properties.get('thread.condition')?.property
     for (const { says } of Object.values(thread?.kind === 'choice' ? thread.choices : {})) expect(text).toContain(says)

@@ -56,7 +56,12 @@ afterAll(async () => {
 
 const sheets = async (): Promise<readonly string[]> => [
   JSON.stringify(SHEET),
-  ...(await Promise.all((await readdir(SHEETS)).sort().map((name) => readFile(join(SHEETS, name), 'utf8')))),
+  ...(await Promise.all(
+    (await readdir(SHEETS))
+      .filter((name) => name.endsWith('.json'))
+      .sort()
+      .map((name) => readFile(join(SHEETS, name), 'utf8')),
+  )),
 ]
 
 interface Record_ {

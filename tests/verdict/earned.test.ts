@@ -8,7 +8,9 @@ import { NOT_MEASURED, sheetFromText, type Finding, type Sheet } from '../../src
 import { adopter, book, dispositions, trade } from './sheets.ts'
 
 const folder = new URL('../../examples/sheets/', import.meta.url)
-const sheets = readdirSync(folder).map((name) => sheetFromText(readFileSync(new URL(name, folder), 'utf8')))
+const sheets = readdirSync(folder)
+  .filter((name) => name.endsWith('.json'))
+  .map((name) => sheetFromText(readFileSync(new URL(name, folder), 'utf8')))
 const verdictsOf = async (sheet: Sheet, shop: typeof trade): Promise<ReadonlyMap<string, string>> =>
   dispositions(await judge(book, enterSheet(book.book, sheet, shop, { name: (t) => t, note: (t) => t }), shop, { secondOpinion: false }))
 

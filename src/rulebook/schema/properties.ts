@@ -99,6 +99,8 @@ export const propertiesFile = z.strictObject({
   procedures: z.record(z.string(), procedure).default({}),
   /** Operations that every kept part gets (a sound tip is still dressed); no recondition by themselves. */
   routine: z.array(id).default([]),
+  /** Operations that a new part calls for (a new valve's contact is checked). */
+  fitting: z.array(id).default([]),
   /** What is renewed together with the part when it is replaced, each by the piece. */
   renews: z.array(z.strictObject({ item: sentence, each: z.int().min(1) })).default([]),
 })
