@@ -6,6 +6,8 @@ const portable = [
   ...NOT_PORTABLE.map((f) => ({ selector: `MemberExpression[object.name='Math'][property.name='${f}']`, message: `Math.${f} is not portable to the last bit; deciding code uses + − × ÷ and √ (see DEVELOPERS.md).` })),
   { selector: "BinaryExpression[operator='**'], AssignmentExpression[operator='**=']", message: '`**` is not portable to the last bit; multiply instead.' },
   { selector: "MemberExpression[object.name='Math'][computed=true]", message: 'Name the Math function, so that this check can see it.' },
+  { selector: "Identifier[name='globalThis']", message: 'What stands behind globalThis is hidden from this check; name it.' },
+  { selector: ":not(MemberExpression) > Identifier[name='Math']", message: 'Name the Math function, so that this check can see it.' },
   { selector: "VariableDeclarator[init.name='Math']", message: 'Name the Math function, so that this check can see it.' },
   { selector: "Identifier[name='Intl'], Identifier[name='localeCompare'], Identifier[name=/^toLocale/]", message: 'Locales differ between machines; compare with < and format with toFixed.' },
   { selector: "Identifier[name='Date'], MemberExpression[object.name='performance'], MemberExpression[object.name='crypto'][property.name=/^(getRandomValues|randomUUID)$/]", message: 'Deciding code has no clock and no chance: take them as arguments.' },

@@ -13,8 +13,16 @@ const LONGEST = { value: 200, name: 120, id: 60, unit: 20, note: 2000 } as const
 /**
  * A value as the person wrote it. A JSON number keeps its digits as typed ("1.700"), since they tell how finely it was read.
  */
+/** Text that is whole: half a surrogate pair can be neither hashed nor written down. */
+const text = (longest: number, shortest = 0) =>
+  z
+    .string()
+    .min(shortest)
+    .max(longest)
+    .refine((s) => s.isWellFormed(), 'The text holds half a character')
+
 const scalar = z.union([
-  z.string().max(LONGEST.value),
+  text(LONGEST.value),
   z.boolean(),
   z.instanceof(LosslessNumber).transform((n) => n.toString()),
   z.number().transform(String),
@@ -28,17 +36,17 @@ export const findingSchema = z.strictObject({
   /** "12 thou", 0.3048, true, "chipped"; several readings as a list; "not measured" where it was asked and not taken. */
   value: z.union([scalar, z.array(scalar).min(1).max(MOST_READINGS)]),
   unit: z.string().max(LONGEST.unit).optional(),
-  instrument: z.string().optional(),
-  by: z.string().min(1).max(LONGEST.name).optional(),
+  instrument: z.string().max(LONGEST.id).optional(),
+  by: text(LONGEST.name, 1).optional(),
   observedAt: z.iso.datetime({ offset: true, error: "Write the time as 2031-04-02T10:15:00+02:00, with the shop's offset." }).optional(),
-  note: z.string().max(LONGEST.note).optional(),
+  note: text(LONGEST.note).optional(),
 })
 export type Finding = z.infer<typeof findingSchema>
 
 /** A finding sheet: the one form in which everything comes in, by whatever door. */
 export const sheetSchema = z.strictObject({
   $schema: z.string().optional(),
-  job: z.string().min(1).max(LONGEST.name),
+  job: text(LONGEST.name, 1),
   engine: z.string().min(1).max(LONGEST.id),
   stage: z.enum(['received', 'returned']).default('received'),
   build: z.record(z.string(), scalar).default({}),
