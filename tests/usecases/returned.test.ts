@@ -1,11 +1,11 @@
 /** Work that comes back, held line by line against the order that it went out on. */
 import { readFile } from 'node:fs/promises'
-import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { beforeAll, describe, expect, it } from 'vitest'
 import { shopOfKey } from '../../src/usecases/api-key.ts'
 import { decideSheet } from '../../src/usecases/decide.ts'
 import type { DecisionRecord, RecordVerdict } from '../../src/usecases/record.ts'
 import { sheetFromText, type Finding, type Sheet } from '../../src/verdict/sheet.ts'
-import { openHouse, type House } from '../http/house.ts'
+import { openHouse } from '../http/house.ts'
 
 const sheets = new URL('../../examples/sheets/', import.meta.url)
 const sheetOf = async (path: string): Promise<Sheet> => sheetFromText(await readFile(new URL(path, sheets), 'utf8'))
@@ -73,16 +73,18 @@ const RETURNED: readonly Returned[] = [
   },
 ]
 
-let house: House
-beforeAll(async () => {
-  house = await openHouse()
-})
-afterAll(() => house.leave())
-
-async function decided(sheet: Sheet): Promise<DecisionRecord> {
-  const shop = await shopOfKey(house.service, house.key)
-  if (shop === undefined) throw new Error('The demo shop is not there.')
-  return (await decideSheet(house.service, shop, sheet, { door: 'cli' })).record
+/** Decides the sheets of one job, one after the other, in a database of their own. */
+async function decided(...sheets: readonly Sheet[]): Promise<readonly DecisionRecord[]> {
+  const house = await openHouse()
+  try {
+    const shop = await shopOfKey(house.service, house.key)
+    if (shop === undefined) throw new Error('The demo shop is not there.')
+    const records: DecisionRecord[] = []
+    for (const sheet of sheets) records.push((await decideSheet(house.service, shop, sheet, { door: 'cli' })).record)
+    return records
+  } finally {
+    await house.leave()
+  }
 }
 
 const linesIn = (record: DecisionRecord): Record<string, Line | undefined> =>
@@ -98,8 +100,10 @@ describe.each(RETURNED)('$sheet', ({ order, sheet, lines, notAccepted, accepted 
   let received: DecisionRecord
   let returned: DecisionRecord
   beforeAll(async () => {
-    received = await decided(await sheetOf(order))
-    returned = await decided(await sheetOf(sheet))
+    const [first, second] = await decided(await sheetOf(order), await sheetOf(sheet))
+    if (first === undefined || second === undefined) throw new Error('Two decisions were asked for.')
+    received = first
+    returned = second
   })
 
   it('names the order that it is held against', () => {
@@ -144,15 +148,27 @@ const changed = (sheet: Sheet, { part, at, property }: Pick<Finding, 'part' | 'a
   findings: [...sheet.findings.filter((f) => f.part !== part || f.at !== at || f.property !== property), ...more],
 })
 
-describe('the QL-6P, once more', () => {
-  const sent = async (change: (sheet: Sheet) => Sheet): Promise<DecisionRecord> => {
-    await decided(await sheetOf('ql-6p-mixed-findings.json'))
-    return decided(change(await sheetOf('returned/ql-6p-returned.json')))
+describe('the QL-6P, with one thing otherwise', () => {
+  const sent = async (...changes: readonly ((sheet: Sheet) => Sheet)[]): Promise<DecisionRecord> => {
+    const sheet = await sheetOf('returned/ql-6p-returned.json')
+    const records = await decided(await sheetOf('ql-6p-mixed-findings.json'), ...changes.map((change) => change(sheet)))
+    const last = records[records.length - 1]
+    if (last === undefined) throw new Error('Nothing was decided.')
+    return last
   }
 
-  it('shimmed and measured again, the spring and the finished head are accepted', async () => {
+  it('sent back, shimmed and measured again, the spring and the finished head are accepted', async () => {
     const at = { part: 'spring', at: '6E', property: 'installed-height' }
-    const record = await sent((s) => changed(s, at, [{ ...at, value: '1.701 in', instrument: 'height-micrometer' }]))
+    const shimmed = [
+      { ...at, value: '1.702 in', instrument: 'height-micrometer' },
+      { ...at, property: 'shim.total', value: '0.020 in' },
+      { ...at, property: 'shim.hardened', value: true },
+    ]
+    const record = await sent(
+      (s) => s,
+      (s) => changed(s, at, shimmed),
+    )
+    expect(linesIn(record)['spring 6E spring.height-shim/1']).toBe('accepted')
     expect([verdictAt(record, 'spring', '6E')?.disposition, verdictAt(record, 'finished-head', 'engine')?.disposition]).toEqual([
       'reuse',
       'reuse',
@@ -168,36 +184,29 @@ describe('the QL-6P, once more', () => {
 
   it('a drag that is written down at last decides the chased stud, either way', async () => {
     const at = { part: 'rocker-stud', at: '4I', property: 'nut.drag' }
-    const good = await sent((s) => changed(s, at, [{ ...at, value: '14 lb in' }]))
-    expect([linesIn(good)['rocker-stud 4I rocker-stud.thread-chase/2'], verdictAt(good, 'rocker-stud', '4I')?.disposition]).toEqual([
-      'accepted',
-      'reuse',
-    ])
-    const bad = await sent((s) =>
-      changed(s, at, [
-        { ...at, value: '6 lb in' },
-        { ...at, property: 'nut.new-drag', value: '5 lb in' },
-      ]),
-    )
-    expect([linesIn(bad)['rocker-stud 4I rocker-stud.thread-chase/2'], verdictAt(bad, 'rocker-stud', '4I')?.disposition]).toEqual([
-      'broken',
-      'replace',
-    ])
+    const drag = (record: DecisionRecord): readonly (string | undefined)[] => [
+      linesIn(record)['rocker-stud 4I rocker-stud.thread-chase/2'],
+      verdictAt(record, 'rocker-stud', '4I')?.disposition,
+    ]
+    const held = await sent((s) => changed(s, at, [{ ...at, value: '14 lb in' }]))
+    expect(drag(held)).toEqual(['accepted', 'reuse'])
+    const low = [
+      { ...at, value: '6 lb in' },
+      { ...at, property: 'nut.new-drag', value: '5 lb in' },
+    ]
+    expect(drag(await sent((s) => changed(s, at, low)))).toEqual(['broken', 'replace'])
   })
 
   it('a line that nobody speaks of is measured again: silence is not acceptance', async () => {
-    const record = await sent((s) => ({
-      ...s,
-      findings: s.findings.filter((f) => f.part !== 'retainer' || f.property !== 'keepers.halves-touch'),
-    }))
+    const record = await sent((s) => changed(s, { part: 'retainer', at: '6I', property: 'keepers.halves-touch' }, []))
     expect(linesIn(record)['retainer 6I retainer.single-groove-touch/1']).toBe('measured again')
     expect(verdictAt(record, 'retainer', '6I')?.disposition).toBe('undetermined')
   })
 })
 
 it('a return without an order behind it is judged by its own figures, and names none', async () => {
-  const sheet = { ...(await sheetOf('returned/ql-6p-returned.json')), job: 'a head that nobody sent out' }
-  const record = await decided(sheet)
+  const [record] = await decided({ ...(await sheetOf('returned/ql-6p-returned.json')), job: 'a head that nobody sent out' })
+  if (record === undefined) throw new Error('Nothing was decided.')
   expect(record.checks).toBeUndefined()
   expect(linesIn(record)).toEqual({})
   expect(verdictAt(record, 'valve', '4I')?.disposition).toBe('replace') // its margin is under the least all the same
