@@ -261,7 +261,10 @@ export class JobFacts {
     this.formulas.add(key)
     if (heights.state !== 'known' || heights.form !== 'quantity') return heights.state === 'known' ? { state: 'not applicable' } : heights
     const across = property.readings?.axes.length ?? 1
-    const places = heights.readings.map((_reading, i) => ({ x: exactly((i - (i % across)) / across), y: exactly(i % across) }))
+    const places = heights.readings.map((_reading, i) => ({
+      x: exactly((PITCH * (i - (i % across))) / across),
+      y: exactly(PITCH * (i % across)),
+    }))
     const all: Readonly<Record<string, readonly Measure[]>> = { x: places.map((p) => p.x), y: places.map((p) => p.y), z: heights.readings }
     const result = applyGroup(formula, Object.fromEntries(Object.keys(formula.inputs).map((name) => [name, all[name] ?? []])))
     if (!result.ok) return missing('out of range', [factKey(part, grid, at)], result.why)
@@ -296,5 +299,8 @@ const split = (name: string, part: string): readonly [string, string] => {
 }
 
 const HALF = 0.5
+
+/** How far apart the places of a grid are taken to lie, mm: a flatness does not hang on it, but a deck out of level must not look like a slope. */
+const PITCH = 50
 
 const exactly = (value: number): Measure => ({ value, u: 0 })
