@@ -28,17 +28,18 @@ const KEPT = 64
 /** Editions by shop layer: the whole rulebook together with what the shop decided, by the hash of its canonical bytes. */
 export class EditionShelf {
   readonly #book: CompiledBook
-  readonly #known = new Map<string, Promise<KeptEdition>>()
+  readonly #known = new Map<string, KeptEdition>()
 
   constructor(book: CompiledBook) {
     this.#book = book
   }
 
-  of(layer: ShopLayer): Promise<KeptEdition> {
+  /** Only what is finished is kept: on workerd one request must not wait for another's promise. */
+  async of(layer: ShopLayer): Promise<KeptEdition> {
     const key = JSON.stringify(layer)
     const known = this.#known.get(key)
     if (known !== undefined) return known
-    const made = this.#make(layer)
+    const made = await this.#make(layer)
     this.#known.set(key, made)
     const [oldest] = this.#known.keys()
     if (this.#known.size > KEPT && oldest !== undefined) this.#known.delete(oldest)

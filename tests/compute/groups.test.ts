@@ -56,7 +56,7 @@ describe.each([...GROUP_FORMULAS])('%s', (key, formula) => {
           const list = x[name] ?? []
           fc.pre(!bends || apart(list))
           expect(partials[name]).toHaveLength(list.length)
-          const step = Math.max(Math.max(...list) - Math.min(...list), ...list.map((v) => Math.abs(v) / 100), 0.01) * 1e-7
+          const step = Math.max(Math.max(...list) - Math.min(...list), ...list.map((v) => Math.abs(v) / 100), 0.01) * 1e-8
           for (const [i, at] of list.entries()) {
             const of = (moved: number): number => formula.evaluate({ ...x, [name]: list.with(i, moved) }).value
             const slopes = [(of(at + step) - value) / step, (value - of(at - step)) / step]
